@@ -1,0 +1,26 @@
+import { DateTime } from 'luxon'
+
+/** Whole seconds since 1970-01-01T00:00:00Z. The core has no clock: an instant always comes in as an argument. */
+export type Instant = number
+
+/** ISO 8601 in UTC, whole seconds, `Z`: the only form in which an instant leaves the program. */
+export function toIso(at: Instant): string {
+  return DateTime.fromSeconds(Math.floor(at), { zone: 'utc' }).toISO({ suppressMilliseconds: true }) ?? ''
+}
+
+/** Reads an ISO 8601 instant that carries `Z` or an offset; null for anything else. Fractions of a second are cut. */
+export function fromIso(text: string): Instant | null {
+  if (!/(Z|[+-]\d{2}:?\d{2})$/i.test(text)) return null
+  const read = DateTime.fromISO(text, { setZone: true })
+  return read.isValid ? Math.floor(read.toSeconds()) : null
+}
+
+/** The local calendar date (YYYY-MM-DD) of an instant in an IANA zone. */
+export function localDate(at: Instant, zone: string): string {
+  return DateTime.fromSeconds(at, { zone }).toFormat('yyyy-MM-dd')
+}
+
+/** Hours and minutes (24 h, HH:MM) of an instant in an IANA zone. */
+export function localTime(at: Instant, zone: string): string {
+  return DateTime.fromSeconds(at, { zone }).toFormat('HH:mm')
+}

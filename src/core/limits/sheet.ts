@@ -1,0 +1,62 @@
+import type { Unit } from '../units.js'
+import type { LimitName } from './names.js'
+
+/** Bounds in the unit of the sheet that set them: a sheet that says 70–90 °F passes 90 °F exactly. */
+export interface Limit {
+  readonly unit: Unit
+  readonly min: number | null
+  readonly max: number | null
+  readonly cautionBelow: number | null
+  readonly cautionAbove: number | null
+  readonly basis: string
+}
+
+export type MaxAgeName =
+  | 'air' | 'rh' | 'dew' | 'wind' | 'gust' | 'rain' | 'sun' | 'substrate' | 'substrateNearSunrise' | 'sheet' | 'kit'
+  | 'dry' | 'clean' | 'lapClean'
+
+export interface Layer {
+  readonly thicknessM: number
+  readonly rhoKgM3: number
+  readonly cJKgK: number
+  readonly kWMK: number
+}
+
+export interface SubstrateProperties {
+  readonly absorptance: number
+  readonly emissivity: number
+  readonly filmMaxMm: number
+  readonly layers: readonly Layer[]
+}
+
+/** A limits sheet, resolved: `extends` followed, everything but the limits themselves in metric units. */
+export interface LimitsSheet {
+  readonly id: string
+  readonly version: number
+  readonly title: string
+  readonly units: 'metric' | 'us'
+  /** SHA-256 of the canonical JSON of `resolved`. */
+  readonly sha256: string
+  /** The sheet as written, with `extends` followed: what is kept by its hash, and read again on replay. */
+  readonly resolved: unknown
+  readonly limits: Readonly<Record<LimitName, Limit>>
+  readonly maxAgeMin: Readonly<Record<MaxAgeName, number>>
+  readonly changed: { readonly airK: number; readonly sheetK: number; readonly windKmh: number; readonly cloudLowPct: number; readonly cloudHighPct: number }
+  readonly spread: { readonly airK: number; readonly rhPct: number; readonly windKmh: number; readonly gustKmh: number; readonly gustEstimatedKmh: number }
+  readonly sheet: {
+    readonly widthM: number; readonly rollM: number; readonly lapMm: number; readonly thicknessMm: number; readonly endGapMm: number
+    readonly relaxMin: number; readonly relaxColdMin: number; readonly patchFromLayers: number
+  }
+  readonly strip: { readonly widthMm: number; readonly pastLapMm: number; readonly cornerRadiusMm: number }
+  readonly foam: {
+    readonly openTime: readonly { readonly c: number; readonly s: number }[]
+    readonly nozzlesPerKit: number; readonly nozzleGelS: number; readonly yieldM2PerKit: number
+  }
+  readonly kit: {
+    readonly radiusM: number; readonly heightM: number; readonly rhoKgM3: number; readonly cJKgK: number; readonly kWMK: number
+    readonly mixing: number; readonly hWM2K: number; readonly exposedEnds: number; readonly expirySoonDays: number; readonly mixedMaxMin: number
+  }
+  readonly substrates: Readonly<Record<string, SubstrateProperties>>
+  readonly site: { readonly closeUpMin: number; readonly minWindowMin: number; readonly heatPlan: boolean }
+  readonly power: { readonly volts: number; readonly watts: number }
+}

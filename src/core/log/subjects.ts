@@ -1,0 +1,37 @@
+import type { Entry } from './entry.js'
+import type { JsonObject } from './entry.js'
+
+/**
+ * Which subjects an entry touches: its own, and those whose state it moves besides. The state of a subject is the fold
+ * of all entries that touch it, so an undo refolds these and no others.
+ */
+export function touches(entry: Pick<Entry, 'type' | 'subject' | 'data' | 'at'>, day: string): readonly string[] {
+  const also = besides(entry, day)
+  return [entry.subject, ...also.filter((subject) => subject !== entry.subject)]
+}
+
+function besides({ type, data }: Pick<Entry, 'type' | 'data'>, day: string): readonly string[] {
+  const today = `day:${day}`
+  switch (type) {
+    case 'statement':
+      return 'compatibility' in data || 'deckMoisturePassed' in data ? ['site'] : []
+    case 'kit':
+      return 'foam' in data ? ['site', today] : ['site']
+    case 'coupon':
+    case 'welder':
+      return [today]
+    case 'void':
+    case 'repair':
+    case 'probe':
+      return ['site']
+    case 'laid':
+      return ['site', ...weldersOf(data), ...('kit' in data ? [`kit:${String(data.kit)}`] : [])]
+    default:
+      return []
+  }
+}
+
+function weldersOf(data: JsonObject): string[] {
+  const names = ['robot', 'hand'] as const
+  return names.filter((name) => `${name}M` in data).map((name) => `welder:${name}`)
+}
