@@ -1,0 +1,76 @@
+import type { Instant } from '../../core/instant.js'
+import type { CouponData, FoamSign, KitData, LaidData, Peel, ReadingData, StatementData, VoidData, WelderData } from '../../core/log/data.js'
+import type { Lang, Refusal, Understood, Units } from '../answer.js'
+
+/** A message, wholly understood: JSON units, the shapes of the log's entries. One variant a thing a person can ask. */
+export type Said =
+  | { readonly command: 'spray'; readonly reading: ReadingData; readonly statement: StatementData; readonly kit: KitSaid | null }
+  | { readonly command: 'spray override'; readonly reason: string }
+  | { readonly command: 'air'; readonly reading: ReadingData; readonly statement: StatementData }
+  | { readonly command: 'weld'; readonly reading: ReadingData; readonly statement: StatementData }
+  | { readonly command: 'weld coupon'; readonly welder: string; readonly coupon: CouponSaid }
+  | { readonly command: 'weld event'; readonly welder: string; readonly event: WelderData }
+  | { readonly command: 'weld show'; readonly welder: string }
+  | { readonly command: 'strip'; readonly strip: StripSaid }
+  | { readonly command: 'probe open'; readonly found: VoidData }
+  | { readonly command: 'probe step'; readonly number: number; readonly step: 'fixed' | 'passed' | 'failed' }
+  | { readonly command: 'probe list' }
+  | { readonly command: 'kit'; readonly kit: KitSaid | null }
+  | { readonly command: 'foam'; readonly gelS: number | null; readonly signs: readonly FoamSign[] }
+  | { readonly command: 'laid'; readonly laid: LaidData }
+  | { readonly command: 'site show'; readonly name: string | null }
+  | { readonly command: 'site set'; readonly name: string | null; readonly change: SiteChange }
+  | { readonly command: 'site new'; readonly name: string; readonly lat: number; readonly lon: number; readonly zone: string }
+  | { readonly command: 'help'; readonly about: string | null }
+  | { readonly command: 'me'; readonly lang: Lang | null; readonly units: Units | null }
+  | { readonly command: 'undo'; readonly ids: readonly string[] }
+
+/** Name null: the kit last named, else K1. */
+export interface KitSaid {
+  readonly name: string | null
+  readonly data: Omit<KitData, 'foam'>
+}
+
+export type CouponSaid = Pick<CouponData, 'widthsMm' | 'setC' | 'speedMMin' | 'thicknessMm' | 'by'> & { readonly peel: Peel | null; readonly warm: boolean }
+
+export interface StripSaid {
+  readonly widthM: number
+  readonly gapMm: number | null
+  readonly offMm: number | null
+  /** Run to the edge or upstand, mm: an edge sheet. */
+  readonly edgeMm: number | null
+  readonly sheets: number | null
+  readonly rollM: number | null
+  /** `x4`: how many strips. */
+  readonly times: number | null
+}
+
+/** Settings to change, by the keys of SiteSettings, as far as a person may set them. */
+export interface SiteChange {
+  readonly units?: Units
+  readonly lang?: Lang
+  readonly posts?: readonly string[]
+  readonly morning?: string
+  readonly evening?: string
+  readonly days?: readonly number[]
+  readonly hours?: string
+  readonly limits?: string
+  readonly substrate?: string
+  readonly channel?: string | null
+  readonly zone?: string
+  readonly lat?: number
+  readonly lon?: number
+  readonly closed?: boolean
+}
+
+/** Who asks, as far as reading the words needs it. */
+export interface Reader {
+  readonly units: Units
+  /** Zone of the site, for `@07:30`, `today` and `tomorrow`. */
+  readonly zone: string
+  readonly now: Instant
+}
+
+export type Reading =
+  | { readonly ok: true; readonly said: Said; readonly at: Instant | null; readonly understood: readonly Understood[] }
+  | { readonly ok: false; readonly command: string | null; readonly refusal: Refusal }

@@ -1,0 +1,113 @@
+import type { Compatibility, Intakes, LapsedBy, SheetState } from '../facts.js'
+
+/**
+ * What each type of entry holds in `data`: JSON units, only the members that were said. These shapes are for ever:
+ * members may be added, none renamed or given another meaning.
+ */
+export interface ReadingData {
+  readonly airC?: number
+  readonly substrateC?: number
+  readonly sheetC?: number
+  readonly rhPct?: number
+  readonly dewPointC?: number
+  readonly windKmh?: number
+  readonly gustKmh?: number
+  readonly sunWm2?: number
+}
+
+export interface StatementData {
+  readonly rainFalling?: boolean
+  readonly rainChancePct?: number
+  /** True: heard or seen now. False: none. */
+  readonly thunder?: boolean
+  readonly substrateDry?: boolean
+  readonly fleeceDry?: boolean
+  readonly lapDry?: boolean
+  readonly substrateClean?: boolean
+  readonly lapClean?: boolean
+  readonly compatibility?: Compatibility
+  readonly intakes?: Intakes
+  readonly deckMoisturePassed?: boolean
+  readonly sheet?: SheetState
+  /** A start-up begins: what was stated of an earlier one counts no more. */
+  readonly start?: true
+  readonly tight?: boolean
+  readonly purged?: boolean
+  readonly nozzle?: boolean
+  readonly tested?: boolean
+  readonly thumbTest?: true
+  readonly lead?: { readonly leadM: number; readonly areaMm2: number; readonly volts?: number; readonly watts?: number }
+  /** Measured at the tool under load. */
+  readonly toolV?: number
+}
+
+export type Place = 'box' | 'store' | 'deck'
+
+export interface KitData {
+  readonly isoC?: number
+  readonly resinC?: number
+  readonly mixed?: boolean
+  /** YYYY-MM-DD, or `today` and `tomorrow` resolved in the site's zone. */
+  readonly expiresOn?: string
+  readonly place?: Place
+  readonly placeC?: number
+  readonly lot?: string
+  /** m² laid with it. */
+  readonly usedM2?: number
+  readonly empty?: true
+  /** A test spray. */
+  readonly foam?: { readonly gelS?: number; readonly signs: readonly FoamSign[]; readonly verdict: FoamVerdict; readonly substrateC?: number }
+}
+
+export type FoamSign = 'dark' | 'brittle' | 'soft' | 'tacky' | 'streaks' | 'even' | 'flat'
+export type FoamVerdict = 'good' | 'iso-rich' | 'resin-rich' | 'cold' | 'stop'
+
+export type Peel = 'film' | 'parted' | 'scorched' | 'glossy' | 'uneven' | 'wrinkled'
+export type CouponCause = 'cold' | 'hot' | 'uneven' | 'narrow'
+
+export interface CouponData {
+  readonly widthsMm: readonly number[]
+  /** The narrowest. */
+  readonly widthMm: number
+  readonly peel: Peel | null
+  readonly warm?: true
+  readonly setC?: number
+  readonly speedMMin?: number
+  readonly thicknessMm?: number
+  /** Operator. */
+  readonly by?: string
+  /** Null: still warm, or half told. */
+  readonly passed: boolean | null
+  readonly cause: CouponCause | null
+  readonly minWidthMm: number
+  /** In force when it was made: a change since lapses the clearance. */
+  readonly conditions: { readonly airC: number | null; readonly sheetC: number | null; readonly windKmh: number | null; readonly cloudPct: number | null }
+}
+
+export interface WelderData {
+  readonly event: Extract<LapsedBy, 'restart' | 'power' | 'set' | 'speed' | 'nozzle' | 'operator'> | 'off'
+  readonly setC?: number
+  readonly speedMMin?: number
+  readonly by?: string
+}
+
+export type VoidOn = 'lap' | 'end' | 'strip' | 'patch'
+export type VoidCause = Peel | 'wet' | 'dirty' | 'cold' | 'foam'
+
+export interface VoidData {
+  readonly course: number
+  readonly on: VoidOn
+  /** Along the course from its start; null when not said. */
+  readonly distanceM: number | null
+  readonly lengthMm: number
+  readonly causes: readonly VoidCause[]
+}
+
+export interface LaidData {
+  readonly areaM2: number
+  readonly sheets?: number
+  readonly course?: number
+  readonly kit?: string
+  readonly robotM?: number
+  readonly handM?: number
+}
