@@ -1,0 +1,82 @@
+import type { Instant } from '../../instant.js'
+import type { FoamVerdict, LaidData, ReadingData, StatementData, WelderData } from '../data.js'
+import { noteAll, type Noted, type Step } from './noted.js'
+
+type Latest = { readonly [K in keyof (ReadingData & StatementData)]?: Noted<NonNullable<(ReadingData & StatementData)[K]>> }
+
+/** One local day of a site: what was last said of everything that lapses, which welders were in use, what was laid. */
+export interface DayState {
+  readonly latest: Latest
+  readonly rainFellAt: Instant | null
+  readonly thunderHeardAt: Instant | null
+  readonly welders: Readonly<Record<string, { readonly off: boolean }>>
+  readonly laidAt: Instant | null
+  readonly areaM2: number
+  readonly robotM: number
+  readonly handM: number
+}
+
+export const emptyDay: DayState = { latest: {}, rainFellAt: null, thunderHeardAt: null, welders: {}, laidAt: null, areaM2: 0, robotM: 0, handM: 0 }
+
+const readingKeys = ['airC', 'substrateC', 'sheetC', 'rhPct', 'dewPointC', 'windKmh', 'gustKmh', 'sunWm2'] as const satisfies readonly (keyof ReadingData)[]
+const statementKeys = [
+  'rainFalling', 'rainChancePct', 'thunder', 'substrateDry', 'fleeceDry', 'lapDry', 'substrateClean', 'lapClean', 'intakes', 'sheet',
+  'tight', 'purged', 'nozzle', 'tested', 'thumbTest', 'lead', 'toolV'
+] as const satisfies readonly (keyof StatementData)[]
+const keys: ReadonlySet<string> = new Set([...readingKeys, ...statementKeys])
+const startUpKeys = ['tight', 'purged', 'nozzle', 'tested'] as const
+
+export function stepDay(state: DayState, step: Step): DayState {
+  switch (step.type) {
+    case 'reading':
+      return { ...state, latest: noteAll(state.latest, step, keys) }
+    case 'statement':
+      return stepStatement(state, step)
+    case 'kit':
+      return stepFoam(state, step)
+    case 'coupon':
+      return { ...state, welders: { ...state.welders, [welderOf(step)]: { off: false } } }
+    case 'welder':
+      return { ...state, welders: { ...state.welders, [welderOf(step)]: { off: (step.data as unknown as WelderData).event === 'off' } } }
+    case 'laid':
+      return stepLaid(state, step.data as unknown as LaidData, step.at)
+    default:
+      return state
+  }
+}
+
+function stepStatement(state: DayState, step: Step): DayState {
+  const said = step.data as StatementData
+  const before: Latest = said.start ? withoutStartUp(state.latest) : state.latest
+  return {
+    ...state,
+    latest: noteAll(before, step, keys),
+    rainFellAt: said.rainFalling === true ? step.at : state.rainFellAt,
+    thunderHeardAt: said.thunder === true ? step.at : state.thunderHeardAt
+  }
+}
+
+function withoutStartUp(latest: Latest): Latest {
+  return Object.fromEntries(Object.entries(latest).filter(([key]) => !(startUpKeys as readonly string[]).includes(key)))
+}
+
+/** A good test spray states the last step of the start-up; any other verdict takes it back. */
+function stepFoam(state: DayState, step: Step): DayState {
+  const foam = step.data.foam as { verdict: FoamVerdict } | undefined
+  if (foam === undefined) return state
+  return { ...state, latest: { ...state.latest, tested: { value: foam.verdict === 'good', at: step.at, seq: step.seq } } }
+}
+
+function stepLaid(state: DayState, laid: LaidData, at: Instant): DayState {
+  return {
+    ...state,
+    laidAt: at,
+    areaM2: state.areaM2 + laid.areaM2,
+    robotM: state.robotM + (laid.robotM ?? 0),
+    handM: state.handM + (laid.handM ?? 0)
+  }
+}
+
+function welderOf(step: Step): string {
+  return step.subject.slice('welder:'.length)
+}

@@ -1,0 +1,54 @@
+import type { Instant } from '../../instant.js'
+import type { KitData, Place } from '../data.js'
+import type { Noted, Step } from './noted.js'
+
+/** A temperature of one part, and when the kit had last been mixed by then: a reading of an unmixed kit says nothing of its mean. */
+export interface PartReading extends Noted<number> {
+  readonly mixedAt: Instant | null
+}
+
+export interface KitState {
+  readonly name: string
+  readonly isoC: PartReading | null
+  readonly resinC: PartReading | null
+  readonly mixed: Noted<boolean> | null
+  readonly mixedAt: Instant | null
+  readonly expiresOn: Noted<string> | null
+  readonly place: Noted<Place> | null
+  readonly placeC: number | null
+  readonly lot: string | null
+  readonly usedM2: number
+  readonly empty: boolean
+  readonly foam: Noted<NonNullable<KitData['foam']>> | null
+}
+
+export function emptyKit(name: string): KitState {
+  return {
+    name, isoC: null, resinC: null, mixed: null, mixedAt: null, expiresOn: null, place: null, placeC: null,
+    lot: null, usedM2: 0, empty: false, foam: null
+  }
+}
+
+export function stepKit(state: KitState, step: Step): KitState {
+  if (step.type === 'laid') return { ...state, usedM2: state.usedM2 + Number(step.data.areaM2) }
+  const said = step.data as KitData
+  const note = <T>(value: T | undefined, before: Noted<T> | null): Noted<T> | null =>
+    value === undefined ? before : { value, at: step.at, seq: step.seq }
+  const mixedAt = said.mixed === true ? step.at : state.mixedAt
+  const part = (value: number | undefined, before: PartReading | null): PartReading | null =>
+    value === undefined ? before : { value, at: step.at, seq: step.seq, mixedAt }
+  return {
+    ...state,
+    isoC: part(said.isoC, state.isoC),
+    resinC: part(said.resinC, state.resinC),
+    mixed: note(said.mixed, state.mixed),
+    mixedAt,
+    expiresOn: note(said.expiresOn, state.expiresOn),
+    place: note(said.place, state.place),
+    placeC: said.place === undefined ? state.placeC : (said.placeC ?? null),
+    lot: said.lot ?? state.lot,
+    usedM2: state.usedM2 + (said.usedM2 ?? 0),
+    empty: said.empty ?? state.empty,
+    foam: note(said.foam, state.foam)
+  }
+}
