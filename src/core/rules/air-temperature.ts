@@ -1,11 +1,12 @@
-import { judge } from './judge.js'
+import { judge, type Fixes } from './judge.js'
 import type { Rule } from './rule.js'
+
+const fixes: Fixes = { read: 'read:air', low: 'wait:air', high: 'wait:air' }
 
 export const airTemperature: Rule = {
   judges: { spray: 'conditions', weld: 'conditions' },
   source: 'from memory',
   check(facts, sheet, activity) {
-    const limit = activity === 'weld' ? sheet.limits.airWeld : sheet.limits.airSpray
-    return judge(facts.airC, 'C', limit, { read: 'read:air', low: 'wait:air', high: 'wait:air' })
+    return judge(facts.airC, 'C', activity === 'weld' ? sheet.limits.airWeld : sheet.limits.airSpray, fixes)
   }
 }

@@ -2,11 +2,12 @@ import { isEstimate, type Fact } from '../fact.js'
 import type { Verdict } from '../finding.js'
 import type { Fix } from '../fix.js'
 import type { Limit } from '../limits/sheet.js'
-import { rank, type Outcome } from '../outcome.js'
+import type { Outcome } from '../outcome.js'
 import { convert, round6, type Unit } from '../units.js'
+import { interval } from './interval.js'
 
-/** One-sided 95 % of a normal distribution: how clear of a limit an estimate must be. */
-const clear = 1.645
+/** Which bounds put a value that stands on them on their worse side: none as a rule, both for a chance of rain, the no-go ones for some. */
+export type Strict = 'none' | 'no-go' | 'all'
 
 export interface Fixes {
   /** What to do when the value is missing or an estimate too near a no-go bound. */
@@ -14,65 +15,70 @@ export interface Fixes {
   /** What to do below the low bounds, above the high bounds. */
   readonly low: Fix
   readonly high: Fix
+  /** What to do on a caution, where that differs. */
+  readonly caution?: Fix
 }
 
-/** One value against the bounds, all in the unit of the sheet; a value on a bound is on its better side (`strict`: on the worse). */
-function band(value: number, limit: Limit, strict: boolean): Outcome {
+/** One value against the bounds, all in the unit of the sheet, both sides rounded to 6 decimals. A NaN is beyond any bound. */
+function band(value: number, limit: Limit, strict: Strict): Outcome {
   const v = round6(value)
-  const below = (bound: number | null) => bound !== null && (strict ? v <= round6(bound) : v < round6(bound))
-  const above = (bound: number | null) => bound !== null && (strict ? v >= round6(bound) : v > round6(bound))
-  if (below(limit.min) || above(limit.max)) return 'no-go'
-  return below(limit.cautionBelow) || above(limit.cautionAbove) ? 'caution' : 'go'
+  if (isBeyond(v, limit.min, limit.max, strict !== 'none')) return 'no-go'
+  return isBeyond(v, limit.cautionBelow, limit.cautionAbove, strict === 'all') ? 'caution' : 'go'
 }
 
-/** Value minus and plus 1.645 s, and every bound between: all alike → that; go and caution → caution; no-go and other → unknown. */
-function interval(value: number, reach: number, limit: Limit, strict: boolean): Outcome {
-  const points = [value - reach, value + reach]
-  for (const bound of [limit.min, limit.max, limit.cautionBelow, limit.cautionAbove]) {
-    if (bound !== null && bound > value - reach && bound < value + reach) points.push(bound)
+function isBeyond(value: number, low: number | null, high: number | null, strict: boolean): boolean {
+  if (low !== null && !(strict ? value > round6(low) : value >= round6(low))) return true
+  return high !== null && !(strict ? value < round6(high) : value <= round6(high))
+}
+
+/** Signed distance to the nearer no-go bound, positive inside, and how wide the caution band on that side is (null: none). */
+interface Near {
+  readonly bound: number
+  readonly margin: number
+  readonly width: number | null
+}
+
+function nearest(value: number, limit: Limit): Near | null {
+  const { min, max, cautionBelow, cautionAbove } = limit
+  if (min !== null && (max === null || value - min <= max - value)) {
+    return { bound: min, margin: value - min, width: cautionBelow === null ? null : cautionBelow - min }
   }
-  const seen = points.map((point) => band(point, limit, strict))
-  if (!seen.includes('no-go')) return seen.includes('caution') ? 'caution' : 'go'
-  return seen.every((outcome) => outcome === 'no-go') ? 'no-go' : 'unknown'
-}
-
-/** Signed distance to the nearer no-go bound and the caution band on that side, in the unit of the sheet. */
-function nearest(value: number, limit: Limit): { bound: number; margin: number; width: number | null } | null {
-  const low = limit.min === null ? null
-    : { bound: limit.min, margin: value - limit.min, width: limit.cautionBelow === null ? null : limit.cautionBelow - limit.min }
-  const high = limit.max === null ? null
-    : { bound: limit.max, margin: limit.max - value, width: limit.cautionAbove === null ? null : limit.max - limit.cautionAbove }
-  if (low === null || high === null) return low ?? high
-  return low.margin <= high.margin ? low : high
+  if (max === null) return null
+  return { bound: max, margin: max - value, width: cautionAbove === null ? null : max - cautionAbove }
 }
 
 /**
  * Judges a fact in `unit` (a JSON unit) against a limit of the sheet. A person's value decides at the plain bound,
- * an estimate only when it is clear of it. Missing is `unknown`. `strict` puts a value on a bound on its worse side.
+ * an estimate only when it is clear of it. Missing (or not a number) is `unknown`.
  */
-export function judge(fact: Fact, unit: Unit, limit: Limit, fixes: Fixes, strict = false): Verdict {
-  const { value, origin, at, stale, spread } = fact
-  if (value === null) {
-    return { outcome: 'unknown', value, unit, limit: null, margin: null, spread, origin, at, stale, fix: fixes.read, ease: null }
-  }
+export function judge(fact: Fact, unit: Unit, limit: Limit, fixes: Fixes, strict: Strict = 'none'): Verdict {
+  const { value, spread, origin, at, stale } = fact
+  if (value === null || !Number.isFinite(value)) return unknown(fact, unit, fixes.read)
   const scaled = inUnit(value, unit, limit.unit)
-  const scale = spread === 0 ? 0 : inUnit(spread, difference(unit), difference(limit.unit))
-  const outcome = isEstimate(fact) && spread > 0 ? interval(scaled, clear * scale, limit, strict) : band(scaled, limit, strict)
+  const outcome = isEstimate(fact) && spread !== 0 ? estimated(scaled, spread, unit, limit, strict) : band(scaled, limit, strict)
   const near = nearest(scaled, limit)
   return {
-    outcome, value, unit, spread, origin, at, stale,
+    outcome, value, unit,
     limit: near === null ? null : inUnit(near.bound, limit.unit, unit),
     margin: near === null ? null : inUnit(near.margin, difference(limit.unit), difference(unit)),
-    fix: fixFor(outcome, scaled, limit, fixes),
-    ease: near === null || near.width === null || near.width <= 0 ? null : near.margin / near.width
+    spread, origin, at, stale,
+    fix: outcome === 'go' ? null : fixFor(outcome, scaled, limit, fixes),
+    ease: near === null || near.width === null || !(near.width > 0) ? null : near.margin / near.width
   }
 }
 
-function fixFor(outcome: Outcome, value: number, limit: Limit, fixes: Fixes): Fix | null {
-  if (rank[outcome] === rank.go) return null
+function estimated(scaled: number, spread: number, unit: Unit, limit: Limit, strict: Strict): Outcome {
+  const between = [limit.min, limit.max, limit.cautionBelow, limit.cautionAbove]
+  return interval(scaled, inUnit(spread, difference(unit), difference(limit.unit)), between, (point) => band(point, limit, strict))
+}
+
+function fixFor(outcome: Outcome, value: number, limit: Limit, fixes: Fixes): Fix {
   if (outcome === 'unknown') return fixes.read
-  const lowBound = limit.cautionBelow ?? limit.min
-  return lowBound !== null && round6(value) <= round6(lowBound) ? fixes.low : fixes.high
+  if (outcome === 'caution' && fixes.caution !== undefined) return fixes.caution
+  const low = limit.cautionBelow ?? limit.min
+  const high = limit.cautionAbove ?? limit.max
+  if (low === null || high === null) return low === null ? fixes.high : fixes.low
+  return value - low <= high - value ? fixes.low : fixes.high
 }
 
 function difference(unit: Unit): Unit {
@@ -81,16 +87,24 @@ function difference(unit: Unit): Unit {
 }
 
 function inUnit(value: number, from: Unit, to: Unit): number {
+  if (from === to) return value
   const converted = convert(value, from, to)
   if (converted === null) throw new Error(`a limit in ${to} cannot judge a value in ${from}`)
   return converted
 }
 
-/** A verdict of a statement rule: no limit and no margin. */
-export function stated(outcome: Outcome, fact: Fact<unknown>, fix: Fix | null): Verdict {
-  const value = typeof fact.value === 'boolean' || typeof fact.value === 'number' ? fact.value : null
+/** What is not known: no value, no limit, and what to do about it. */
+export function unknown(fact: Fact<unknown>, unit: string | null, fix: Fix): Verdict {
   return {
-    outcome, value, unit: null, limit: null, margin: null, spread: 0,
-    origin: fact.origin, at: fact.at, stale: fact.stale, fix: outcome === 'go' ? null : fix, ease: null
+    outcome: 'unknown', value: null, unit, limit: null, margin: null, spread: fact.spread, origin: fact.origin, at: fact.at, stale: fact.stale,
+    fix, ease: null
+  }
+}
+
+/** A verdict of a statement rule: no limit and no margin. `value` is what the answer shows: true where all is well, null where nothing is. */
+export function stated(outcome: Outcome, value: boolean | number | null, fact: Fact<unknown>, fix: Fix | null): Verdict {
+  return {
+    outcome, value, unit: null, limit: null, margin: null, spread: 0, origin: fact.origin, at: fact.at, stale: fact.stale,
+    fix: outcome === 'go' ? null : fix, ease: null
   }
 }

@@ -1,0 +1,80 @@
+import { limitScales, scales, type LimitName, type ScaleName } from './names.js'
+
+/** How a field of a section may be filled: a number of some scale within a range, a whole number, a yes or no, or a list of rows. */
+export interface Field {
+  readonly metric: string
+  readonly us: string
+  readonly kind: ScaleName | 'plain' | 'whole' | 'boolean' | 'rows'
+  /** Range in metric units, ends included. */
+  readonly low: number
+  readonly high: number
+  readonly rows: readonly Field[]
+}
+
+export type SystemName = 'metric' | 'us'
+
+function field(metric: string, us: string, kind: Field['kind'], low = 0, high = 1e6): Field {
+  return { metric, us, kind, low, high, rows: [] }
+}
+
+/** A field with the same key in both systems. */
+function same(key: string, kind: 'plain' | 'whole' | 'boolean' | 'percent' | 'minutes' = 'plain', low = 0, high = 1e6): Field {
+  return field(key, key, kind, low, high)
+}
+
+function rows(key: string, fields: readonly Field[]): Field {
+  return { ...same(key), kind: 'rows', rows: fields }
+}
+
+const ages = [
+  'air', 'rh', 'dew', 'wind', 'gust', 'rain', 'sun', 'substrate', 'substrateNearSunrise', 'sheet', 'kit', 'dry', 'clean', 'lapClean'
+]
+const tiny = 1e-6
+
+export const substrateFields: readonly Field[] = [
+  same('absorptance', 'plain', 0, 1), same('emissivity', 'plain', 0, 1), field('filmMaxMm', 'filmMaxIn', 'length', 0, 100),
+  rows('layers', [
+    field('thicknessM', 'thicknessFt', 'distance', tiny, 10), same('rhoKgM3', 'plain', tiny), same('cJKgK', 'plain', tiny), same('kWMK', 'plain', tiny)
+  ])
+]
+
+/** Every section of a sheet but limits and substrates, with the keys of both systems and what they measure (CONTRACT §7). */
+export const sectionFields = {
+  maxAgeMin: ages.map((age) => same(age, 'plain', 0)),
+  changed: [
+    field('airK', 'airF', 'difference'), field('sheetK', 'sheetF', 'difference'), field('windKmh', 'windMph', 'speed'),
+    same('cloudLowPct', 'percent', 0, 100), same('cloudHighPct', 'percent', 0, 100)
+  ],
+  spread: [
+    field('airK', 'airF', 'difference'), same('rhPct', 'percent', 0, 100), field('windKmh', 'windMph', 'speed'),
+    field('gustKmh', 'gustMph', 'speed'), field('gustEstimatedKmh', 'gustEstimatedMph', 'speed')
+  ],
+  sheet: [
+    field('widthM', 'widthFt', 'distance', tiny), field('rollM', 'rollFt', 'distance', tiny), field('lapMm', 'lapIn', 'length'),
+    field('thicknessMm', 'thicknessIn', 'length', tiny), field('endGapMm', 'endGapIn', 'length'),
+    same('relaxMin', 'minutes'), same('relaxColdMin', 'minutes'), same('patchFromLayers', 'whole', 2, 20)
+  ],
+  strip: [
+    field('widthMm', 'widthIn', 'length', tiny), field('pastLapMm', 'pastLapIn', 'length'), field('cornerRadiusMm', 'cornerRadiusIn', 'length')
+  ],
+  foam: [
+    rows('openTime', [field('c', 'f', 'temperature', -60, 100), same('s', 'plain', tiny)]),
+    same('nozzlesPerKit', 'plain', 0), same('nozzleGelS', 'plain', 0), field('yieldM2PerKit', 'yieldFt2PerKit', 'area', tiny)
+  ],
+  kit: [
+    field('radiusM', 'radiusFt', 'distance', tiny, 10), field('heightM', 'heightFt', 'distance', tiny, 10),
+    same('rhoKgM3', 'plain', tiny), same('cJKgK', 'plain', tiny), same('kWMK', 'plain', tiny), same('mixing', 'plain', 1, 1000),
+    same('hWM2K', 'plain', tiny), same('exposedEnds', 'whole', 0, 2), same('expirySoonDays', 'whole', 0), same('mixedMaxMin', 'minutes')
+  ],
+  site: [same('closeUpMin', 'minutes'), same('minWindowMin', 'minutes'), same('heatPlan', 'boolean')],
+  power: [same('volts', 'plain', tiny), same('watts', 'plain', tiny)]
+} as const satisfies Record<string, readonly Field[]>
+
+export type SectionName = keyof typeof sectionFields
+export const sectionNames = Object.keys(sectionFields) as readonly SectionName[]
+export const limitNames = Object.keys(limitScales) as readonly LimitName[]
+
+/** The key of a limit in a system: `kitTemperatureC`, `kitTemperatureF`. */
+export function limitKey(name: LimitName, system: SystemName): string {
+  return name + scales[limitScales[name]][system].ending
+}

@@ -1,0 +1,47 @@
+import { isEstimate, type Fact } from '../fact.js'
+import type { Limit, LimitsSheet } from '../limits/sheet.js'
+import { judge, type Fixes } from './judge.js'
+import { airOrHumidity } from './reading-to-take.js'
+import type { Rule } from './rule.js'
+
+const fixes: Fixes = { read: 'read:humidity', low: 'wait:heat', high: 'wait:heat', caution: 'rest:shade' }
+
+/** Heavy work: from memory, the metabolic rate classes of ACGIH and the OSHA Technical Manual. */
+const heavyWorkW = 415
+
+/**
+ * NIOSH recommended alert limit for people not used to heat, °C WBGT: 59.9 − 14.1 log10 M, M the metabolic rate in W (100 … 600).
+ * Source: NIOSH Publication 2016-106, ch. 8.
+ */
+export function alertLimitC(metabolicW: number): number {
+  return 59.9 - 14.1 * Math.log10(metabolicW)
+}
+
+const alertC = alertLimitC(heavyWorkW)
+
+export const heat: Rule = {
+  judges: { people: 'people' },
+  source: 'NWS heat index classes; NIOSH 2016-106 alert limit',
+  check(facts, sheet) {
+    const { heatIndex } = sheet.limits
+    const stopC = noPlanStop(sheet)
+    const verdict = stopC === null
+      ? judge(facts.heatIndexC, 'C', heatIndex, fixes, 'no-go')
+      : judge(facts.heatIndexC, 'C', { ...heatIndex, max: stopC }, fixes)
+    if (verdict.outcome === 'unknown') return { ...verdict, fix: airOrHumidity(facts) }
+    return verdict.outcome === 'go' && mayPass(facts.wbgtC, alertC) ? { ...verdict, outcome: 'caution', fix: 'rest:shade' } : verdict
+  }
+}
+
+/** Where a site without a heat plan stops, in the unit of the sheet; null when the general stop comes first. */
+function noPlanStop(sheet: LimitsSheet): number | null {
+  if (sheet.site.heatPlan) return null
+  const general: Limit = sheet.limits.heatIndex
+  const { max } = sheet.limits.heatIndexNoPlan
+  return max !== null && (general.max === null || max < general.max) ? max : null
+}
+
+function mayPass(fact: Fact, limit: number): boolean {
+  if (fact.value === null) return false
+  return fact.value + (isEstimate(fact) ? 1.645 * fact.spread : 0) > limit
+}

@@ -1,0 +1,10 @@
+import { surfaceDry } from './statements.js'
+import type { Rule } from './rule.js'
+
+export const seamDry: Rule = {
+  judges: { weld: 'checklist' },
+  source: 'common practice, no source',
+  check(facts) {
+    return surfaceDry(facts.seamDry, 'dry:seam', 'state:lap')
+  }
+}

@@ -1,0 +1,10 @@
+import { surfaceDry } from './statements.js'
+import type { Rule } from './rule.js'
+
+export const substrateDry: Rule = {
+  judges: { spray: 'checklist' },
+  source: 'common practice, no source',
+  check(facts) {
+    return surfaceDry(facts.substrateDry, 'dry:substrate', 'state:dry')
+  }
+}
