@@ -1,0 +1,101 @@
+import { z } from 'zod'
+import { fromIso, type Instant } from '../../../core/instant.js'
+import { convert, type Unit } from '../../../core/units.js'
+import type { Hour } from '../../../core/weather/forecast.js'
+import { type HourSheet, hourlyRainMm, hourS, hourSheet, type Parsed } from '../parsed.js'
+import { expand, readInterval } from './interval.js'
+
+// US NWS gridpoint, `/gridpoints/{office}/{x},{y}`: a series of ISO 8601 intervals for each quantity. Only what is used.
+const units: Readonly<Record<string, Unit>> = {
+  degC: 'C',
+  degF: 'F',
+  percent: '%',
+  'km_h-1': 'km/h',
+  'm_s-1': 'm/s',
+  kt: 'kn',
+  mm: 'mm',
+  m: 'm'
+}
+
+const interval = z.string().transform((text, context) => {
+  const read = readInterval(text)
+  if (read === null) context.addIssue(`not an interval: ${text}`)
+  return read ?? z.NEVER
+})
+
+/** A layer in one unit; one without values is a layer that the office does not fill. */
+function layer(unit: Unit) {
+  return z
+    .object({ uom: z.string().nullish(), values: z.array(z.object({ validTime: interval, value: z.number().nullable() })) })
+    .transform(({ uom, values }, context) => {
+      const from = units[(uom ?? '').replace(/^(wmoUnit|unit):/, '')]
+      const factorFits = from !== undefined && convert(1, from, unit) !== null
+      if (values.length > 0 && !factorFits) context.addIssue(`unknown unit: ${uom}`)
+      return values.map(({ validTime, value }) => ({ validTime, value: value === null || !from ? null : convert(value, from, unit) }))
+    })
+    .nullish()
+}
+
+const weather = z
+  .object({
+    values: z.array(z.object({ validTime: interval, value: z.array(z.object({ weather: z.string().nullish() })).nullable() }))
+  })
+  .nullish()
+
+const time = z.string().transform((text, context): Instant => {
+  const at = fromIso(text)
+  if (at === null) context.addIssue(`not an instant: ${text}`)
+  return at ?? z.NEVER
+})
+
+type Layer = z.infer<ReturnType<typeof layer>>
+
+/** A NWS gridpoint answer → hours. Its dew point is over water; it has no sunshine. */
+export const nwsAnswer = z
+  .object({
+    properties: z.object({
+      updateTime: time.nullish(),
+      temperature: layer('C').refine((list) => list !== null && list !== undefined, 'missing'),
+      dewpoint: layer('C'),
+      relativeHumidity: layer('%'),
+      windSpeed: layer('km/h'),
+      windGust: layer('km/h'),
+      skyCover: layer('%'),
+      probabilityOfPrecipitation: layer('%'),
+      quantitativePrecipitation: layer('mm'),
+      weather
+    })
+  })
+  .transform(({ properties }): Parsed => {
+    const sheet = hourSheet()
+    putInstants(sheet, 'airC', properties.temperature)
+    putInstants(sheet, 'dewPointC', properties.dewpoint)
+    putInstants(sheet, 'rhPct', properties.relativeHumidity)
+    putInstants(sheet, 'windKmh', properties.windSpeed)
+    putInstants(sheet, 'cloudPct', properties.skyCover)
+    putHours(sheet, properties.windGust, (value) => ({ gustKmh: value }))
+    putHours(sheet, properties.probabilityOfPrecipitation, (value) => ({ rainChancePct: value }))
+    putHours(sheet, properties.quantitativePrecipitation, (value, hours) => ({ rainMm: hourlyRainMm(value, hours) }))
+    putHours(sheet, properties.weather?.values, (value) => ({ thunder: thunder(value) }))
+    return { issuedAt: properties.updateTime ?? null, hours: sheet.hours() }
+  })
+
+/** An interval holds from its start, so its value is that of every full hour in it. */
+function putInstants(sheet: HourSheet, name: keyof Hour, values: Layer): void {
+  for (const { validTime, value } of values ?? []) for (const at of expand(validTime)) sheet.put(at, { [name]: value })
+}
+
+/** Values of a stretch of time belong to the hours that end within it. */
+function putHours<T>(
+  sheet: HourSheet,
+  values: readonly { validTime: { from: Instant; hours: number }; value: T }[] | null | undefined,
+  of: (value: T, hours: number) => Partial<Hour>
+): void {
+  for (const { validTime, value } of values ?? []) {
+    for (const at of expand(validTime)) sheet.put(at + hourS, of(value, validTime.hours))
+  }
+}
+
+function thunder(value: readonly { weather?: string | null | undefined }[] | null): boolean | null {
+  return value === null ? null : value.some((item) => item.weather?.includes('thunder') === true)
+}

@@ -1,0 +1,124 @@
+import { type Fact, missing } from '../fact.js'
+import type { Instant } from '../instant.js'
+import type { LimitsSheet } from '../limits/sheet.js'
+import { dewPointC, relativeHumidityPct } from '../physics/air.js'
+import type { Forecast, Hour } from './forecast.js'
+import { ageOf, firstAfter, hourHolding } from './lookup.js'
+
+export interface WeatherAt {
+  readonly airC: Fact
+  readonly rhPct: Fact
+  readonly dewPointC: Fact
+  readonly windKmh: Fact
+  readonly gustKmh: Fact
+  readonly cloudPct: Fact
+  readonly pressureHpa: Fact
+  readonly sunWm2: Fact
+  /** Of the hour that holds the instant. */
+  readonly rainMm: number | null
+  readonly rainChancePct: number | null
+  readonly thunder: boolean | null
+}
+
+type Spread = LimitsSheet['spread']
+type InstantName = 'airC' | 'rhPct' | 'dewPointC' | 'windKmh' | 'cloudPct' | 'pressureHpa'
+
+/** Widest gap that is bridged in a straight line: the 6-hour steps of the later days. */
+const bridgeS = 6 * 3600
+/** Gust over the 10 min mean wind where a source gives none. Source: from memory. */
+const gustFactor = 1.6
+/** Spreads that no limit hangs on, so that no sheet has them. Source: from memory. */
+const cloudSpreadPct = 20
+const pressureSpreadHpa = 2
+const sunSpreadShare = 0.25
+
+/**
+ * What a forecast says of an instant `at`, as known at `now`: instants in a straight line between the hours, sums, means
+ * and maxima of the hour that holds it. Spreads × √(1 + lead h / 24), doubled when issued more than 3 h before `now`; all
+ * null beyond 12 h. Estimates where the source has none: gust from the mean wind, dew point from humidity and the reverse.
+ */
+export function weatherAt(forecast: Forecast | null, now: Instant, at: Instant, spread: Spread): WeatherAt {
+  if (forecast === null) return nothing(missing)
+  const age = ageOf(forecast, now)
+  if (age === 'dead') return nothing({ ...missing, stale: true })
+  const stale = age === 'stale'
+  const widen = Math.sqrt(1 + Math.max(0, at - forecast.issuedAt) / 86400) * (stale ? 2 : 1)
+  const fact = (value: number | null, sigma: number): Fact =>
+    value === null ? { ...missing, stale } : { value, at, origin: 'forecast', spread: sigma * widen, stale }
+  const hours = forecast.hours
+  const index = firstAfter(hours, at)
+  const line = (name: InstantName): number | null => between(hours, index, at, name)
+  const hour = hourHolding(hours, at)
+  const air = humidAir(line('airC'), line('rhPct'), line('dewPointC'))
+  const windKmh = line('windKmh')
+  const sunWm2 = hour?.sunWm2 ?? null
+  return {
+    airC: fact(air.airC, spread.airK),
+    rhPct: fact(air.rhPct, spread.rhPct),
+    dewPointC: fact(air.dewC, dewSpreadK(air.airC, air.rhPct, spread)),
+    windKmh: fact(windKmh, spread.windKmh),
+    gustKmh: fact(
+      gustOver(hour?.gustKmh ?? null, windKmh),
+      hour === null || hour.gustKmh === null ? spread.gustEstimatedKmh : spread.gustKmh
+    ),
+    cloudPct: fact(line('cloudPct'), cloudSpreadPct),
+    pressureHpa: fact(line('pressureHpa'), pressureSpreadHpa),
+    sunWm2: fact(sunWm2, sunSpreadShare * (sunWm2 ?? 0)),
+    rainMm: hour?.rainMm ?? null,
+    rainChancePct: hour?.rainChancePct ?? null,
+    thunder: hour?.thunder ?? null
+  }
+}
+
+function nothing(fact: Fact): WeatherAt {
+  const instants = { airC: fact, rhPct: fact, dewPointC: fact, windKmh: fact, cloudPct: fact, pressureHpa: fact }
+  return { ...instants, gustKmh: fact, sunWm2: fact, rainMm: null, rainChancePct: null, thunder: null }
+}
+
+/** The nearest hours on both sides that have the value, at most 6 h apart. Nothing is carried on beyond the last one. */
+function between(hours: readonly Hour[], index: number, at: Instant, name: InstantName): number | null {
+  const left = nearest(hours, index - 1, -1, at, name)
+  if (left === null) return null
+  const from = left[name]
+  if (left.at === at || from === null) return from
+  const right = nearest(hours, index, 1, at, name)
+  const to = right?.[name] ?? null
+  if (right === null || to === null || right.at - left.at > bridgeS) return null
+  return from + ((to - from) * (at - left.at)) / (right.at - left.at)
+}
+
+function nearest(hours: readonly Hour[], start: number, step: 1 | -1, at: Instant, name: InstantName): Hour | null {
+  for (let index = start; ; index += step) {
+    const hour = hours[index]
+    if (hour === undefined || Math.abs(hour.at - at) > bridgeS) return null
+    if (hour[name] !== null) return hour
+  }
+}
+
+function gustOver(gustKmh: number | null, windKmh: number | null): number | null {
+  if (gustKmh === null) return windKmh === null ? null : gustFactor * windKmh
+  return windKmh === null ? gustKmh : Math.max(gustKmh, windKmh)
+}
+
+interface HumidAir {
+  readonly airC: number | null
+  readonly rhPct: number | null
+  readonly dewC: number | null
+}
+
+/** Fills in the one of humidity and dew point that is missing; a dew point never lies above the air. */
+function humidAir(airC: number | null, rhPct: number | null, dewC: number | null): HumidAir {
+  if (airC === null) return { airC, rhPct, dewC }
+  if (dewC !== null) return { airC, rhPct: rhPct ?? relativeHumidityPct(airC, Math.min(dewC, airC)), dewC: Math.min(dewC, airC) }
+  return { airC, rhPct, dewC: rhPct === null ? null : dewPointC(airC, rhPct) }
+}
+
+/** Spread of the dew point before widening, from those of air and humidity to first order, slopes by central difference. */
+function dewSpreadK(airC: number | null, rhPct: number | null, spread: Spread): number {
+  if (airC === null || rhPct === null) return spread.airK
+  const low = rhPct * 0.99
+  const high = Math.min(100, rhPct * 1.01)
+  const perPct = (dewPointC(airC, high) - dewPointC(airC, low)) / (high - low)
+  const perK = (dewPointC(airC + 0.1, rhPct) - dewPointC(airC - 0.1, rhPct)) / 0.2
+  return Math.hypot(perK * spread.airK, perPct * spread.rhPct)
+}
