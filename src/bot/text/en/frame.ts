@@ -1,0 +1,53 @@
+import type { Text } from '../text.js'
+
+const local = 'Local rules and licensed practice come first.'
+
+export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'groups' | 'commands' | 'cautions' | 'frame'> = {
+  outcomes: { go: 'GO', caution: 'CAUTION', unknown: 'UNKNOWN', 'no-go': 'NO-GO' },
+  outcomesWithin: { go: 'go', caution: 'caution', unknown: 'unknown', 'no-go': 'no-go' },
+  activities: { spray: 'spray', lay: 'lay sheets', weld: 'weld', people: 'people on the roof' },
+  groups: { conditions: 'conditions', checklist: 'checklist', people: 'people' },
+  commands: {
+    spray: 'can foam be sprayed now? Readings and checks go with it',
+    air: 'log air and wind: handling sheets, people on the roof',
+    weld: 'can we weld now? Coupons, welder changes, clearance',
+    strip: 'cover strip: length, land, weld metres',
+    probe: 'voids: open, repaired, probed again, list',
+    kit: 'kits: temperature, ready when, expiry, place',
+    foam: 'test spray: good or stop, open time',
+    laid: 'log the area laid and the metres welded',
+    site: 'show or set a site',
+    help: 'this list, or one command',
+    me: 'your language and units',
+    undo: 'undo what you logged within 10 min'
+  },
+  cautions: {
+    isocyanates: `Isocyanates: gloves, eyes, breathing protection, keep others away. ${local}`,
+    hotAir: `Hot air and leads: burns, shock, fire watch after the last heat. ${local}`,
+    edges: `Edges and wind: fall protection, weigh sheets down. ${local}`,
+    blade: `Blades and edges: cut away from yourself, fall protection. ${local}`,
+    thunder: `Lightning: off the roof until 30 min after the last thunder. ${local}`,
+    heat: `Heat: water, shade, rests, newcomers first. ${local}`,
+    cold: `Cold: warm clothes, rests in the warm, watch each other. ${local}`,
+    ice: `Ice: slips and falls, keep off until it is gone. ${local}`
+  },
+  frame: {
+    quote: (word) => `“${word}”`,
+    yes: 'yes',
+    no: 'no',
+    or: 'or',
+    more: (count) => `and ${count} more`,
+    logged: (ids) => `logged as ${ids}`,
+    undo: (ids) => `undo within 10 min (undo ${ids})`,
+    decision: (id) => `decision ${id}`,
+    attribution: {
+      met: 'Data from MET Norway', nws: 'Data from the US National Weather Service', 'open-meteo': 'Weather data by Open-Meteo.com', sample: 'Weather: invented week, demo'
+    },
+    from: (source) => `Weather from ${source}`,
+    issued: (at) => `issued ${at}`,
+    stale: 'more than 3 h old',
+    sample: 'invented week, demo',
+    invented: 'invented site',
+    limits: (id, version) => `limits sheet ${id} v${version}`
+  }
+}

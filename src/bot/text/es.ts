@@ -1,0 +1,10 @@
+import { findings } from './es/findings.js'
+import { fixes } from './es/fixes.js'
+import { frame } from './es/frame.js'
+import { labels } from './es/labels.js'
+import { decision } from './es/decision.js'
+import { parts } from './es/parts.js'
+import { refusal } from './es/refusal.js'
+import type { Text } from './text.js'
+
+export const es: Text = { ...frame, ...decision, ...parts, findings, fixes, labels, refusal }

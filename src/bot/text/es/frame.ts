@@ -1,0 +1,53 @@
+import type { Text } from '../text.js'
+
+const local = 'Primero las reglas locales y los profesionales con licencia.'
+
+export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'groups' | 'commands' | 'cautions' | 'frame'> = {
+  outcomes: { go: 'SE PUEDE', caution: 'CON CUIDADO', unknown: 'SIN DATO', 'no-go': 'NO SE PUEDE' },
+  outcomesWithin: { go: 'se puede', caution: 'con cuidado', unknown: 'sin dato', 'no-go': 'no se puede' },
+  activities: { spray: 'rociar', lay: 'colocar láminas', weld: 'soldar', people: 'gente en la cubierta' },
+  groups: { conditions: 'condiciones', checklist: 'revisión', people: 'gente' },
+  commands: {
+    spray: '¿se puede rociar ya? Con lecturas y revisiones',
+    air: 'anotar aire y viento: colocar láminas, gente en la cubierta',
+    weld: '¿se puede soldar ya? Probetas, cambios, habilitación',
+    strip: 'tira cubrejunta: largo, soldadura útil, metros',
+    probe: 'fallas: abrir, reparar, repasar con punzón, lista',
+    kit: 'juegos: temperatura, cuándo listos, caducidad, lugar',
+    foam: 'prueba de espuma: buena o parar, tiempo abierto',
+    laid: 'anotar la superficie colocada y los metros soldados',
+    site: 'ver o ajustar una obra',
+    help: 'esta lista, o un comando',
+    me: 'su idioma y sus unidades',
+    undo: 'deshacer lo que anotó en los últimos 10 min'
+  },
+  cautions: {
+    isocyanates: `Isocianatos: guantes, ojos, protección respiratoria, nadie cerca. ${local}`,
+    hotAir: `Aire caliente y cables: quemaduras, descargas, vigilancia de fuego al terminar. ${local}`,
+    edges: `Bordes y viento: protección contra caídas, peso en las láminas. ${local}`,
+    blade: `Cuchillas y bordes: cortar hacia afuera, protección contra caídas. ${local}`,
+    thunder: `Rayos: fuera de la cubierta hasta 30 min después del último trueno. ${local}`,
+    heat: `Calor: agua, sombra, descansos, primero los nuevos. ${local}`,
+    cold: `Frío: ropa de abrigo, descansos en lugar caliente, cuidarse entre todos. ${local}`,
+    ice: `Hielo: resbalones y caídas, no pisar hasta que se vaya. ${local}`
+  },
+  frame: {
+    quote: (word) => `«${word}»`,
+    yes: 'sí',
+    no: 'no',
+    or: 'o',
+    more: (count) => `y ${count} más`,
+    logged: (ids) => `anotado como ${ids}`,
+    undo: (ids) => `deshacer en 10 min (deshacer ${ids})`,
+    decision: (id) => `decisión ${id}`,
+    attribution: {
+      met: 'Datos de MET Norway', nws: 'Datos del US National Weather Service', 'open-meteo': 'Datos meteorológicos de Open-Meteo.com', sample: 'Tiempo: semana inventada, demostración'
+    },
+    from: (source) => `Tiempo de ${source}`,
+    issued: (at) => `emitido ${at}`,
+    stale: 'con más de 3 h',
+    sample: 'semana inventada, demostración',
+    invented: 'obra inventada',
+    limits: (id, version) => `hoja de límites ${id} v${version}`
+  }
+}

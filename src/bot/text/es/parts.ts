@@ -1,0 +1,119 @@
+import { counted } from '../plural.js'
+import type { Text } from '../text.js'
+
+export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | 'laid' | 'site' | 'person' | 'help'> = {
+  coupon: {
+    passed: (welder) => `probeta pasada, ${welder}`,
+    failed: (welder) => `probeta fallida, ${welder}`,
+    notJudged: (welder) => `probeta sin juzgar, ${welder}`,
+    lapsed: (welder) => `habilitación vencida, ${welder}`,
+    welder: 'soldadora',
+    width: (narrowest, least) => `lo más angosto ${narrowest}${least === null ? '' : `, mínimo ${least}`}`,
+    causes: {
+      cold: 'fría o sucia: limpiar otra vez, medir la tensión en la herramienta',
+      hot: 'demasiado caliente: quemada o brillante',
+      uneven: 'desigual: revisar presión, arrugas, humedad, boquilla',
+      narrow: 'demasiado angosta: revisar traslape, rumbo, boquilla, rodillo'
+    },
+    moves: {
+      temperature: { up: 'más caliente', down: 'menos caliente' },
+      speed: { up: 'más rápido', down: 'más lento' },
+      pressure: { up: 'más presión', down: 'menos presión' }
+    },
+    next: (moves) => `siguiente: ${moves}`,
+    oneAtATime: 'uno a la vez',
+    cleared: 'habilitada para soldar',
+    notCleared: 'no habilitada: soldar una probeta',
+    notClearedBy: (cause) => `no habilitada (${cause}): soldar una probeta`,
+    lapsedBy: {
+      failed: 'probeta fallida', restart: 'reinicio', power: 'corte o cambio de corriente', set: 'cambio de ajuste', speed: 'cambio de velocidad', nozzle: 'cambio de boquilla o rodillo',
+      operator: 'otro operador', thickness: 'otro espesor', 'half-day': 'nueva media jornada', air: 'cambió la temperatura del aire', sheet: 'cambió la temperatura de la lámina',
+      wind: 'cambió el viento', cloud: 'cambió el sol o la nube', rain: 'llovió desde entonces'
+    },
+    onHold: (metres) => `${metres} retenidos: repasar todo con punzón, cortar hasta dos buenas, parchar los cortes`,
+    trend: (mean, sigma) => `anchos: media ${mean}, desviación típica ${sigma}`,
+    short: (chance) => `probabilidad de que la próxima quede corta ${chance}`
+  },
+  strip: {
+    pieces: (count) => counted('es', count, { one: 'tira cubrejunta', many: 'de tiras cubrejunta', other: 'tiras cubrejunta' }),
+    length: (amount) => `largo ${amount}`,
+    land: (amount, least) => `soldadura útil a cada lado ${amount}${least === null ? '' : `, mínimo ${least}`}`,
+    corners: (radius) => `redondear las esquinas, radio ${radius}`,
+    perimeter: (all, robot, hand) => `soldar ${all}: robot ${robot}, a mano ${hand}`
+  },
+  probe: {
+    closeArea: 'cerrar la zona',
+    noVoids: 'sin fallas',
+    states: { open: 'abierta', repaired: 'reparada, repasar con punzón', passed: 'pasada' },
+    counts: (open, repaired, passed) =>
+      `${counted('es', open, { one: 'abierta', many: 'de abiertas', other: 'abiertas' })} · ${repaired} por repasar · ${counted('es', passed, { one: 'pasada', many: 'de pasadas', other: 'pasadas' })}`,
+    number: (n) => `falla ${n}`,
+    course: (n) => `hilera ${n}`,
+    on: { lap: 'traslape lateral', end: 'junta a tope', strip: 'tira cubrejunta', patch: 'parche' },
+    causes: {
+      film: 'película', parted: 'caras separadas', scorched: 'quemado', glossy: 'brillante', uneven: 'desigual', wrinkled: 'arrugado', wet: 'mojado', dirty: 'sucio', cold: 'soldadura fría',
+      foam: 'espuma en el traslape'
+    },
+    at: (distance) => `a ${distance}`,
+    long: (length) => `${length} de largo`,
+    rate: (per100m, upper) => `${per100m} fallas por 100 m soldados${upper === null ? '' : `, con 90 % de confianza ${upper} como máximo`}`
+  },
+  kit: {
+    name: (kit) => `juego ${kit}`,
+    iso: 'iso',
+    resin: 'resina',
+    parts: (shell, mean, core) => `pared ${shell} · media ${mean} · centro ${core}`,
+    ready: (at) => `listo hacia las ${at}`,
+    cold: (at) => `demasiado frío en la cubierta hacia las ${at}`,
+    startBy: (at) => `a la caja caliente antes de las ${at}`,
+    mixed: (at) => `mezclado ${at}`,
+    expires: (date) => `caduca ${date}`,
+    lot: (lot) => `lote ${lot}`,
+    places: { box: 'caja caliente', store: 'almacén', deck: 'cubierta' },
+    empty: 'vacío',
+    none: 'sin juegos todavía: juego K1 iso 24 resina 23 mezclado'
+  },
+  foam: {
+    verdicts: {
+      good: 'espuma buena', 'iso-rich': 'exceso de iso: oscura o quebradiza', 'resin-rich': 'exceso de resina: blanda o pegajosa', cold: 'fría: lenta, sin subir', stop: 'parar: vetas o mala proporción'
+    },
+    openTime: (amount) => `tiempo abierto ${amount}`,
+    scale: (times) => `${times} veces el tiempo abierto de la hoja de límites`
+  },
+  laid: {
+    area: (amount) => `colocado ${amount}`,
+    welded: (robot, hand) => `soldado: robot ${robot}, a mano ${hand}`,
+    yield: (real, plan) => `${real} por juego${plan === null ? '' : `, previsto ${plan}`}`,
+    noPlan: 'sin rendimiento por juego todavía',
+    drift: (amount) => `${amount} de diferencia con lo previsto: revisar proporción, abanico, traslape de pasadas, temperatura del juego`
+  },
+  site: {
+    title: (name) => `obra ${name}`,
+    sites: 'obras',
+    none: 'sin obras todavía: obra new NOMBRE at LAT,LON zone ZONA',
+    keys: {
+      place: 'lugar', zone: 'zona horaria', units: 'unidades', lang: 'idioma', posts: 'avisos', morning: 'aviso de la mañana', evening: 'aviso de la tarde', days: 'días de trabajo',
+      hours: 'horas de trabajo', limits: 'hoja de límites', substrate: 'sustrato', channel: 'canal', roof: 'techo'
+    },
+    units: { metric: 'métricas', us: 'de EE. UU.' },
+    langs: { en: 'inglés', es: 'español', fr: 'francés' },
+    posts: { evening: 'tarde', morning: 'mañana', watch: 'vigilancia', 'wrap-up': 'cierre del día' },
+    noPosts: 'ninguno',
+    substrates: { board: 'placa aislante', foil: 'placa con aluminio', concrete: 'hormigón', steel: 'chapa de acero', membrane: 'lámina vieja', plywood: 'contrachapado' },
+    roof: (width, depth, height) => `${width} × ${depth}, ${height} de alto`,
+    noChannel: 'ninguno',
+    closed: 'obra cerrada'
+  },
+  person: {
+    me: 'sus ajustes',
+    undone: (ids, count) => `${count === 1 ? 'deshecho' : 'deshechos'}: ${ids}`,
+    nothingUndone: 'nada que deshacer'
+  },
+  help: {
+    commands: 'comandos',
+    more: 'Escribir ayuda y un comando para ver sus palabras: ayuda spray',
+    anyOrder: 'Palabras en cualquier orden, unidades métricas o de EE. UU., palabras de los tres idiomas.',
+    usage: (usage) => `escribir: ${usage}`,
+    example: (example) => `ejemplo: ${example}`
+  }
+}

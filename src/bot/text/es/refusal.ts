@@ -1,0 +1,49 @@
+import type { RefusalWords, Wrong } from '../text.js'
+
+function of({ word, label }: Wrong): string {
+  if (word === null) return label ?? 'una palabra'
+  return label === null ? word : `${word} (${label})`
+}
+
+export const refusal: RefusalWords = {
+  codes: {
+    empty: () => 'No había nada que leer.',
+    'too-long': () => 'Demasiado largo: 2000 caracteres como máximo.',
+    'unknown-command': (wrong) => `Comando desconocido: ${of(wrong)}.`,
+    'unknown-word': (wrong) => `No se entendió: ${of(wrong)}.`,
+    missing: (wrong) => `Falta: ${wrong.label ?? of(wrong)}.`,
+    'bad-number': (wrong) => `No se lee como número: ${of(wrong)}.`,
+    'ambiguous-number': (wrong) => `Número ambiguo: ${of(wrong)}.${wrong.whole === null ? '' : ` Escribir ${wrong.whole} o ${wrong.decimal}.`}`,
+    'wrong-unit': (wrong) => `Unidad equivocada: ${of(wrong)}.`,
+    'out-of-range': (wrong) => `Fuera de rango: ${of(wrong)}${range(wrong)}.`,
+    inconsistent: (wrong) => `No concuerda: ${of(wrong)}.`,
+    duplicate: (wrong) => `Dado dos veces con dos valores: ${of(wrong)}.`,
+    'not-found': (wrong) => `No existe: ${of(wrong)}.`,
+    'wrong-state': (wrong) => `Ahora no es posible: ${of(wrong)}${wrong.state === null ? '' : `, está ${wrong.state}`}.`,
+    'not-allowed': (wrong) => (wrong.who === null ? `No permitido: ${of(wrong)}.` : `No permitido: solo para ${wrong.who}.`),
+    'no-site': (wrong) => (wrong.word === null ? 'No está claro qué obra.' : `No existe esa obra: ${wrong.word}.`),
+    'bad-option': (wrong) => `Opción equivocada: ${of(wrong)}.`,
+    config: (wrong) => `Ajustes equivocados: ${of(wrong)}.`,
+    store: () => 'No se alcanza el registro.',
+    'weather-file': (wrong) => `No se lee el archivo del tiempo: ${of(wrong)}.`,
+    internal: (wrong) => `Algo falló por dentro${wrong.ref === null ? '' : `, referencia ${wrong.ref}`}.`
+  },
+  next: {
+    empty: 'Escribir ayuda para la lista de comandos.', 'too-long': 'Escribir menos, en varios mensajes.', 'unknown-command': 'Escribir ayuda para la lista de comandos.', 'unknown-word': null,
+    missing: null, 'bad-number': 'Escribir cifras, una coma o un punto: 12,5', 'ambiguous-number': null, 'wrong-unit': null, 'out-of-range': 'Revisar el valor y su unidad.', inconsistent: null,
+    duplicate: 'Darlo una sola vez.', 'not-found': null, 'wrong-state': null, 'not-allowed': 'Pedirlo a un supervisor.', 'no-site': 'Nombrar una obra o crear una: obra new NOMBRE at LAT,LON zone ZONA',
+    'bad-option': null, config: 'Corregir los ajustes y arrancar otra vez.', store: 'Intentar otra vez. Si sigue, avisar a quien lleva el bot.', 'weather-file': 'Dar un archivo de pronóstico de una fuente conocida.',
+    internal: 'Avisar a quien lleva el bot, con la referencia.'
+  },
+  nothingLogged: 'No se anotó nada.',
+  understood: (list) => `Entendido: ${list}`,
+  nearest: (list) => `¿Quiso decir ${list}?`,
+  sites: (list) => `Obras: ${list}`,
+  who: { supervisor: 'supervisores', supervisors: 'supervisores', author: 'quien lo anotó', crew: 'la cuadrilla' }
+}
+
+function range({ from, to }: Wrong): string {
+  if (from !== null && to !== null) return `: de ${from} a ${to}`
+  if (from !== null) return `: mínimo ${from}`
+  return to === null ? '' : `: máximo ${to}`
+}

@@ -1,0 +1,10 @@
+import { findings } from './fr/findings.js'
+import { fixes } from './fr/fixes.js'
+import { frame } from './fr/frame.js'
+import { labels } from './fr/labels.js'
+import { decision } from './fr/decision.js'
+import { parts } from './fr/parts.js'
+import { refusal } from './fr/refusal.js'
+import type { Text } from './text.js'
+
+export const fr: Text = { ...frame, ...decision, ...parts, findings, fixes, labels, refusal }

@@ -1,0 +1,53 @@
+import type { Text } from '../text.js'
+
+const local = 'Les règles locales et les gens du métier agréés passent d’abord.'
+
+export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'groups' | 'commands' | 'cautions' | 'frame'> = {
+  outcomes: { go: 'ON Y VA', caution: 'PRUDENCE', unknown: 'INCONNU', 'no-go': 'ON N’Y VA PAS' },
+  outcomesWithin: { go: 'on y va', caution: 'prudence', unknown: 'inconnu', 'no-go': 'on n’y va pas' },
+  activities: { spray: 'pulvériser', lay: 'poser des feuilles', weld: 'souder', people: 'gens sur le toit' },
+  groups: { conditions: 'météo et surfaces', checklist: 'vérifications', people: 'gens' },
+  commands: {
+    spray: 'peut-on pulvériser ? Avec mesures et vérifications',
+    air: 'noter air et vent : pose des feuilles, gens sur le toit',
+    weld: 'peut-on souder ? Éprouvettes, changements, validation',
+    strip: 'bande de recouvrement : longueur, soudure utile, mètres',
+    probe: 'défauts : ouvrir, réparer, sonder à nouveau, liste',
+    kit: 'trousses : température, prêtes quand, péremption, lieu',
+    foam: 'essai de mousse : bon ou arrêter, temps ouvert',
+    laid: 'noter la surface posée et les mètres soudés',
+    site: 'voir ou régler un chantier',
+    help: 'cette liste, ou une commande',
+    me: 'votre langue et vos unités',
+    undo: 'annuler ce que vous avez noté depuis moins de 10 min'
+  },
+  cautions: {
+    isocyanates: `Isocyanates : gants, yeux, protection respiratoire, personne à côté. ${local}`,
+    hotAir: `Air chaud et câbles : brûlures, électrocution, surveillance du feu après. ${local}`,
+    edges: `Bords et vent : protection contre les chutes, lester les feuilles. ${local}`,
+    blade: `Lames et bords : couper vers l’extérieur, protection contre les chutes. ${local}`,
+    thunder: `Foudre : quitter le toit jusqu’à 30 min après le dernier tonnerre. ${local}`,
+    heat: `Chaleur : eau, ombre, pauses, les nouveaux d’abord. ${local}`,
+    cold: `Froid : vêtements chauds, pauses au chaud, veiller les uns aux autres. ${local}`,
+    ice: `Verglas : glissades et chutes, ne pas y aller avant la fin. ${local}`
+  },
+  frame: {
+    quote: (word) => `« ${word} »`,
+    yes: 'oui',
+    no: 'non',
+    or: 'ou',
+    more: (count) => `et ${count} de plus`,
+    logged: (ids) => `noté sous ${ids}`,
+    undo: (ids) => `annuler sous 10 min (annuler ${ids})`,
+    decision: (id) => `décision ${id}`,
+    attribution: {
+      met: 'Données de MET Norway', nws: 'Données du US National Weather Service', 'open-meteo': 'Données météo par Open-Meteo.com', sample: 'Météo : semaine inventée, démonstration'
+    },
+    from: (source) => `Météo de ${source}`,
+    issued: (at) => `émis ${at}`,
+    stale: 'plus de 3 h',
+    sample: 'semaine inventée, démonstration',
+    invented: 'chantier inventé',
+    limits: (id, version) => `fiche de limites ${id} v${version}`
+  }
+}

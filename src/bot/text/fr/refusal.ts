@@ -1,0 +1,49 @@
+import type { RefusalWords, Wrong } from '../text.js'
+
+function of({ word, label }: Wrong): string {
+  if (word === null) return label ?? 'un mot'
+  return label === null ? word : `${word} (${label})`
+}
+
+export const refusal: RefusalWords = {
+  codes: {
+    empty: () => 'Il n’y avait rien à lire.',
+    'too-long': () => 'Trop long : 2000 caractères au plus.',
+    'unknown-command': (wrong) => `Commande inconnue : ${of(wrong)}.`,
+    'unknown-word': (wrong) => `Pas compris : ${of(wrong)}.`,
+    missing: (wrong) => `Il manque : ${wrong.label ?? of(wrong)}.`,
+    'bad-number': (wrong) => `Ne se lit pas comme un nombre : ${of(wrong)}.`,
+    'ambiguous-number': (wrong) => `Nombre ambigu : ${of(wrong)}.${wrong.whole === null ? '' : ` Écrire ${wrong.whole} ou ${wrong.decimal}.`}`,
+    'wrong-unit': (wrong) => `Mauvaise unité : ${of(wrong)}.`,
+    'out-of-range': (wrong) => `Hors limites : ${of(wrong)}${range(wrong)}.`,
+    inconsistent: (wrong) => `Ne va pas ensemble : ${of(wrong)}.`,
+    duplicate: (wrong) => `Donné deux fois avec deux valeurs : ${of(wrong)}.`,
+    'not-found': (wrong) => `Introuvable : ${of(wrong)}.`,
+    'wrong-state': (wrong) => `Pas possible maintenant : ${of(wrong)}${wrong.state === null ? '' : `, état ${wrong.state}`}.`,
+    'not-allowed': (wrong) => (wrong.who === null ? `Pas permis : ${of(wrong)}.` : `Pas permis : réservé, ${wrong.who}.`),
+    'no-site': (wrong) => (wrong.word === null ? 'On ne sait pas quel chantier.' : `Ce chantier n’existe pas : ${wrong.word}.`),
+    'bad-option': (wrong) => `Mauvaise option : ${of(wrong)}.`,
+    config: (wrong) => `Mauvais réglages : ${of(wrong)}.`,
+    store: () => 'Le journal ne répond pas.',
+    'weather-file': (wrong) => `Fichier météo illisible : ${of(wrong)}.`,
+    internal: (wrong) => `Une panne interne${wrong.ref === null ? '' : `, référence ${wrong.ref}`}.`
+  },
+  next: {
+    empty: 'Écrire aide pour la liste des commandes.', 'too-long': 'Écrire moins, en plusieurs messages.', 'unknown-command': 'Écrire aide pour la liste des commandes.', 'unknown-word': null,
+    missing: null, 'bad-number': 'Écrire des chiffres, une virgule ou un point : 12,5', 'ambiguous-number': null, 'wrong-unit': null, 'out-of-range': 'Vérifier la valeur et son unité.', inconsistent: null,
+    duplicate: 'Le donner une seule fois.', 'not-found': null, 'wrong-state': null, 'not-allowed': 'Demander à un chef de chantier.', 'no-site': 'Nommer un chantier ou en créer un : chantier new NOM at LAT,LON zone FUSEAU',
+    'bad-option': null, config: 'Corriger les réglages et redémarrer.', store: 'Réessayer. Si cela dure, prévenir qui gère le bot.', 'weather-file': 'Donner un fichier de prévision d’une source connue.',
+    internal: 'Prévenir qui gère le bot, avec la référence.'
+  },
+  nothingLogged: 'Rien n’a été noté.',
+  understood: (list) => `Compris : ${list}`,
+  nearest: (list) => `Vouliez-vous dire ${list} ?`,
+  sites: (list) => `Chantiers : ${list}`,
+  who: { supervisor: 'chefs de chantier', supervisors: 'chefs de chantier', author: 'celui qui l’a noté', crew: 'l’équipe' }
+}
+
+function range({ from, to }: Wrong): string {
+  if (from !== null && to !== null) return ` : de ${from} à ${to}`
+  if (from !== null) return ` : au moins ${from}`
+  return to === null ? '' : ` : au plus ${to}`
+}
