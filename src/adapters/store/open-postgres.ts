@@ -1,0 +1,63 @@
+import { CompiledQuery, Kysely, PostgresDialect } from 'kysely'
+import pg from 'pg'
+import { StoreError } from '../../bot/ports.js'
+import { migrate } from './migrate.js'
+import { migrations } from './migrations/index.js'
+import { asStoreError } from './outside.js'
+import type { Database, Queries, Tables } from './schema.js'
+
+const int8 = 20
+const numeric = 1700
+const connectMs = 5000
+
+/** Opens the store in a PostgreSQL database and brings it to the newest migration. Throws StoreError; the URL's password is in no sentence. */
+export async function openPostgres(url: string): Promise<Database> {
+  const write = connect(url, 8)
+  const read = connect(url, 4)
+  async function close(): Promise<void> {
+    await Promise.all([write.destroy(), read.destroy()])
+  }
+  try {
+    await migrate(write, 'postgres', migrations)
+  } catch (error) {
+    await close()
+    const told = asStoreError(error)
+    throw told instanceof StoreError ? new StoreError(`PostgreSQL: ${told.message}`, { cause: error }) : told
+  }
+  return { kind: 'postgres', write, read, close }
+}
+
+function connect(url: string, max: number): Queries {
+  const dialect = new PostgresDialect({
+    pool: async () => makePool(url, max),
+    onCreateConnection: async (connection) => {
+      // Whatever the server's own defaults are: acknowledged is flushed, and a row that was locked is read as it is now.
+      await connection.executeQuery(CompiledQuery.raw('set synchronous_commit = on'))
+      await connection.executeQuery(CompiledQuery.raw("set default_transaction_isolation = 'read committed'"))
+    }
+  })
+  return new Kysely<Tables>({ dialect })
+}
+
+function makePool(url: string, max: number): pg.Pool {
+  const pool = new pg.Pool({
+    connectionString: url,
+    max,
+    connectionTimeoutMillis: connectMs,
+    types: { getTypeParser: parserOf } as pg.CustomTypesConfig
+  })
+  // A connection that breaks while idle is thrown away by the pool; without a listener it would end the process.
+  pool.on('error', () => undefined)
+  return pool
+}
+
+function parserOf(oid: number, format?: 'text' | 'binary'): unknown {
+  return oid === int8 || oid === numeric ? wholeNumber : pg.types.getTypeParser(oid, format as 'text')
+}
+
+/** PostgreSQL hands int8, counts and sums as text. What a number cannot hold is refused, not rounded. */
+function wholeNumber(text: string): number {
+  const value = Number(text)
+  if (!Number.isSafeInteger(value)) throw new RangeError(`not a whole number that can be read: ${text}`)
+  return value
+}

@@ -1,0 +1,28 @@
+import type { Person } from '../../bot/ports.js'
+import { plain } from './codec.js'
+import type { Queries } from './schema.js'
+
+const nobody: Person = { lang: null, units: null, role: null, name: null }
+
+/** What is known of a person; all null for one never seen. */
+export async function readPerson(db: Queries, workspace: string, id: string): Promise<Person> {
+  const row = await db
+    .selectFrom('people')
+    .select(['lang', 'units', 'role', 'name'])
+    .where('workspace', '=', workspace)
+    .where('person', '=', id)
+    .executeTakeFirst()
+  return row ? (row as Person) : nobody
+}
+
+/** Changes what is named, and leaves the rest. */
+export async function writePerson(db: Queries, workspace: string, id: string, change: Partial<Person>): Promise<void> {
+  const changed = Object.fromEntries(Object.entries(change).filter(([, value]) => value !== undefined)) as Partial<Person>
+  if (Object.keys(changed).length === 0) return
+  if (changed.name) plain(changed.name)
+  await db
+    .insertInto('people')
+    .values({ workspace, person: plain(id), ...nobody, ...changed })
+    .onConflict((conflict) => conflict.columns(['workspace', 'person']).doUpdateSet(changed))
+    .execute()
+}

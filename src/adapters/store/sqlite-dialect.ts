@@ -1,0 +1,59 @@
+import type { Dialect, SqliteDatabase, SqliteStatement } from 'kysely'
+import { SqliteDialect } from 'kysely'
+import type { DatabaseSync } from './sqlite-api.js'
+
+type Statement = ReturnType<DatabaseSync['prepare']>
+type Bound = null | number | bigint | string | Uint8Array
+
+/** Prepared statements kept per connection; enough for every query there is, at a few lengths of row list each. */
+const keptStatements = 200
+
+/**
+ * Kysely on the `node:sqlite` API. `begin` is what a transaction starts with: `begin immediate` for a connection that writes,
+ * because a deferred one that reads first fails at once when another process wrote in between (SQLITE_BUSY_SNAPSHOT).
+ */
+export function sqliteDialect(database: DatabaseSync, begin: 'begin' | 'begin immediate'): Dialect {
+  return new SqliteDialect({ database: shim(database, begin) })
+}
+
+function shim(database: DatabaseSync, begin: string): SqliteDatabase {
+  // Kysely prepares for every query. Statements are freed only when the event loop turns, so unkept ones pile up.
+  const kept = new Map<string, SqliteStatement>()
+  function prepare(sql: string): SqliteStatement {
+    const known = kept.get(sql)
+    if (known) return known
+    if (kept.size >= keptStatements) kept.delete(kept.keys().next().value as string)
+    const made = sql === 'rollback' ? rollback(database) : statement(database.prepare(sql === 'begin' ? begin : sql), sql)
+    kept.set(sql, made)
+    return made
+  }
+  return { prepare, close: () => database.close() }
+}
+
+function statement(prepared: Statement, sql: string): SqliteStatement {
+  return {
+    reader: /^\s*(select|with|pragma)\b|\breturning\b/i.test(sql),
+    // Rows come without a prototype; spread them, so that they are like those of PostgreSQL.
+    all: (values) => prepared.all(...values.map(bound)).map((row) => ({ ...row })),
+    run: (values) => prepared.run(...values.map(bound)),
+    iterate: () => {
+      throw new TypeError('rows are read in slices, not streamed')
+    }
+  }
+}
+
+/** Out of space and I/O errors have ended the transaction already; a second error would hide the first. */
+function rollback(database: DatabaseSync): SqliteStatement {
+  function run(): { changes: number; lastInsertRowid: number } {
+    if (database.isTransaction) database.exec('rollback')
+    return { changes: 0, lastInsertRowid: 0 }
+  }
+  return { reader: false, all: () => [], run, iterate: () => [][Symbol.iterator]() }
+}
+
+/** The driver takes a Date without a word and makes nothing of use of it; PostgreSQL takes a boolean and SQLite does not. */
+function bound(value: unknown): Bound {
+  if (value === null || typeof value === 'string' || Number.isFinite(value)) return value as Bound
+  if (typeof value === 'bigint' || value instanceof Uint8Array) return value
+  throw new TypeError(`cannot be bound: ${value === undefined ? 'undefined' : Object.prototype.toString.call(value)}`)
+}

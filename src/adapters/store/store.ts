@@ -1,0 +1,79 @@
+import type { Kept, SiteView, Store } from '../../bot/ports.js'
+import { firstPrev } from '../../core/log/entry.js'
+import type { SiteKey } from '../../core/site.js'
+import { append } from './append.js'
+import { plain } from './codec.js'
+import type { RawRow } from './entries.js'
+import { keptRows, rawRows } from './entries.js'
+import { readKeepsake } from './keepsakes.js'
+import { around, outside } from './outside.js'
+import { readPerson, writePerson } from './people.js'
+import type { Database, Queries } from './schema.js'
+import { insertSite, siteRow, siteView } from './view.js'
+
+/** What verify, export and move need besides. */
+export interface StoreExtras {
+  /** Every site of every workspace, in order. */
+  allSites(): Promise<readonly SiteKey[]>
+  entriesCount(key: SiteKey): Promise<number>
+  /** Entries as they lie in the store, in slices: not parsed, so that a damaged one can be read too. */
+  exportRows(key: SiteKey, afterSeq: number, count: number): Promise<readonly RawRow[]>
+  /**
+   * Reads a site as it is at one moment, however long it takes and whoever writes beside it. On SQLite other reads of this
+   * process wait meanwhile. Null: no such site.
+   */
+  snapshot<T>(key: SiteKey, read: (snapshot: Snapshot) => Promise<T>): Promise<T | null>
+}
+
+/** A site at one moment. */
+export interface Snapshot {
+  readonly view: SiteView
+  rows(afterSeq: number, count: number): Promise<readonly RawRow[]>
+}
+
+/** The store over an open database (`openSqlite`, `openPostgres`); `close` closes it. */
+export function createStore(db: Database): Store & StoreExtras {
+  const { read, write } = db
+  return {
+    sites: (workspace) => outside(() => siteNames(read, workspace)),
+    view: (key) => outside(() => openView(read, key)),
+    createSite: (key, base) =>
+      outside(() => insertSite(write, { workspace: plain(key.workspace), site: plain(key.site) }, base, firstPrev)),
+    append: (key, loggedAt, claim, compose) => append(db, key, loggedAt, claim, compose),
+    entries: (key, afterSeq, count): Promise<readonly Kept[]> => outside(() => keptRows(read, key, afterSeq, count)),
+    keepsake: (workspace, sha256) => outside(() => readKeepsake(read, workspace, sha256)),
+    person: (workspace, id) => outside(() => readPerson(read, workspace, id)),
+    savePerson: (workspace, id, change) => outside(() => writePerson(write, workspace, id, change)),
+    close: () => outside(() => db.close()),
+    allSites: () => outside(() => read.selectFrom('sites').select(['workspace', 'site']).orderBy('workspace').orderBy('site').execute()),
+    entriesCount: (key) => outside(() => countEntries(read, key)),
+    exportRows: (key, afterSeq, count) => outside(() => rawRows(read, key, afterSeq, count)),
+    snapshot: (key, look) => snapshot(db, key, look)
+  }
+}
+
+async function siteNames(db: Queries, workspace: string): Promise<readonly string[]> {
+  const rows = await db.selectFrom('sites').select('site').where('workspace', '=', workspace).orderBy('site').execute()
+  return rows.map((row) => row.site)
+}
+
+async function openView(db: Queries, key: SiteKey): Promise<SiteView | null> {
+  const row = await siteRow(db, key, false)
+  return row && siteView(db, row)
+}
+
+async function countEntries(db: Queries, { workspace, site }: SiteKey): Promise<number> {
+  const counted = db.selectFrom('entries').select((count) => count.fn.countAll<number>().as('entries'))
+  return (await counted.where('workspace', '=', workspace).where('site', '=', site).executeTakeFirstOrThrow()).entries
+}
+
+function snapshot<T>(db: Database, key: SiteKey, read: (snapshot: Snapshot) => Promise<T>): Promise<T | null> {
+  const start = db.read.transaction()
+  const isolated = db.kind === 'postgres' ? start.setIsolationLevel('repeatable read') : start
+  return around(read, (reading) =>
+    isolated.execute(async (trx) => {
+      const view = await openView(trx, key)
+      return view && reading({ view, rows: (afterSeq, count) => outside(() => rawRows(trx, key, afterSeq, count)) })
+    })
+  )
+}
