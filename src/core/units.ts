@@ -35,6 +35,9 @@ const table = {
 export type Unit = keyof typeof table | 'AWG'
 export type Quantity = (typeof table)[keyof typeof table]['quantity']
 
+/** Every unit, as it is written in data. */
+export const unitNames: readonly Unit[] = [...(Object.keys(table) as (keyof typeof table)[]), 'AWG']
+
 /** Cross-section in mm² of an American wire gauge (0 … 40), ASTM B258. */
 export function awgToMm2(gauge: number): number {
   const diameterMm = 0.127 * 92 ** ((36 - gauge) / 39)

@@ -13,6 +13,6 @@ const gravity = 9.80665
 export function liftKmh(kgM2: number, cp: number): number {
   const suction = Math.abs(cp)
   above('kgM2', kgM2, 0, 100)
-  above('|cp|', suction, 0, 10)
+  above('cp', suction, 0, 10)
   return 3.6 * Math.sqrt((2 * kgM2 * gravity) / (airDensity * suction))
 }

@@ -1,0 +1,35 @@
+import { air, heatIndex, windChill } from './air.js'
+import { convert } from './convert.js'
+import { openTime, reach } from './foam.js'
+import { type Formula, type Refusal, refuse } from './formula.js'
+import { type FormulaAnswer, runOne } from './run.js'
+import { courses, fasteners, lift, strip } from './sheets.js'
+import { sun } from './sun.js'
+import { chart, rate, voltage } from './welds.js'
+
+/** The engine's own formulas by name: the functions that the rules use, no second copy. */
+export const formulas: Readonly<Record<string, Formula>> = {
+  air,
+  'heat-index': heatIndex,
+  'wind-chill': windChill,
+  sun,
+  'open-time': openTime,
+  reach,
+  rate,
+  chart,
+  convert,
+  voltage,
+  lift,
+  fasteners,
+  courses,
+  strip
+}
+
+export type { Formula, FormulaAnswer, Refusal }
+
+/** Runs a formula by name on inputs as typed (`KEY=VALUE`) or as JSON. */
+export function runFormula(name: string, inputs: Readonly<Record<string, unknown>>): FormulaAnswer | Refusal {
+  const formula = Object.hasOwn(formulas, name) ? formulas[name] : undefined
+  if (formula === undefined) return refuse('unknown-command', name, `formulas: ${Object.keys(formulas).join(' ')}`)
+  return runOne(formula, inputs)
+}
