@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import type { Instant } from '../../core/instant.js'
 import { type Forecast, makeForecast } from '../../core/weather/forecast.js'
+import { firstProblems } from './fields.js'
 import { type SourceName, sourceNames, sources } from './sources.js'
 
 /** A weather file that cannot be used. The message says what is wrong with it. */
@@ -42,12 +43,4 @@ function sourceOf(told: unknown): SourceName {
 
 function has(told: unknown, [outer, inner]: readonly [string, string]): boolean {
   return z.object({ [outer]: z.object({ [inner]: z.unknown().nonoptional() }) }).safeParse(told).success
-}
-
-/** The first few problems with their paths, in one line. */
-export function firstProblems(error: z.ZodError): string {
-  return error.issues
-    .slice(0, 3)
-    .map((issue) => (issue.path.length > 0 ? `${issue.path.join('.')}: ${issue.message}` : issue.message))
-    .join('; ')
 }

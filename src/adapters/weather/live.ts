@@ -2,16 +2,9 @@ import type { Weather } from '../../bot/ports.js'
 import type { Instant } from '../../core/instant.js'
 import { type Forecast, makeForecast } from '../../core/weather/forecast.js'
 import { mergeHours } from '../../core/weather/hours.js'
-import type { Fetched } from './met/index.js'
+import type { Fetched, LiveSource } from './live-source.js'
 import { SourceDown } from './source-down.js'
 import { cellOf, type FetchedForecast, type WeatherStore } from './weather-store.js'
-
-/** A source that can be asked over the network. */
-export interface LiveSource {
-  readonly name: string
-  readonly covers: (lat: number, lon: number) => boolean
-  readonly fetch: (lat: number, lon: number, lastModified: string | null, now: Instant) => Promise<Fetched>
-}
 
 export type Place = Parameters<Weather['at']>[0]
 

@@ -1,6 +1,5 @@
 import type { Instant } from '../../core/instant.js'
-import type { Hour } from '../../core/weather/forecast.js'
-import { emptyHour, over } from '../../core/weather/hours.js'
+import { emptyHour, type Hour, over } from '../../core/weather/hour.js'
 
 /** What the answer of a source holds once read. */
 export interface Parsed {

@@ -2,7 +2,8 @@ import { type Fact, missing } from '../fact.js'
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import { dewPointC, relativeHumidityPct } from '../physics/air.js'
-import type { Forecast, Hour } from './forecast.js'
+import type { Forecast } from './forecast.js'
+import type { Hour } from './hour.js'
 import { ageOf, firstAfter, hourHolding } from './lookup.js'
 
 export interface WeatherAt {

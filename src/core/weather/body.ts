@@ -1,5 +1,5 @@
 import { fromIso, type Instant, toIso } from '../instant.js'
-import type { Hour } from './forecast.js'
+import type { Hour } from './hour.js'
 
 /**
  * The text that a forecast is kept and hashed by: canonical JSON (RFC 8785) of its hours with ISO instants. Members stand

@@ -1,28 +1,10 @@
 import type { Instant } from '../instant.js'
 import { sha256 } from '../log/sha256.js'
 import { forecastBody } from './body.js'
+import type { Hour } from './hour.js'
 import { mergeHours } from './hours.js'
 
-/**
- * One hour of a source. Temperature, humidity, dew point, mean wind, cloud and pressure are instants at `at`;
- * gust, rain, chance, thunder and sun belong to the hour that ends at `at`. What a source lacks is null, never 0.
- */
-export interface Hour {
-  readonly at: Instant
-  readonly airC: number | null
-  readonly rhPct: number | null
-  readonly dewPointC: number | null
-  readonly windKmh: number | null
-  readonly cloudPct: number | null
-  /** At the ground, not reduced to sea level. */
-  readonly pressureHpa: number | null
-  /** Null where the source has no gust: it is then estimated from the mean wind. */
-  readonly gustKmh: number | null
-  readonly rainMm: number | null
-  readonly rainChancePct: number | null
-  readonly thunder: boolean | null
-  readonly sunWm2: number | null
-}
+export type { Hour } from './hour.js'
 
 export interface Forecast {
   /** `met`, `nws`, `open-meteo` or `sample`. */

@@ -1,6 +1,6 @@
 import type { Instant } from '../instant.js'
 import { round6 } from '../units.js'
-import type { Hour } from './forecast.js'
+import { type Hour, over } from './hour.js'
 
 type Measured = Exclude<keyof Hour, 'at' | 'thunder'>
 
@@ -26,18 +26,6 @@ export function mergeHours(older: readonly Hour[], newer: readonly Hour[]): read
     byInstant.set(hour.at, known === undefined ? cleaned(hour) : over(known, cleaned(hour)))
   }
   return [...byInstant.values()].sort((a, b) => a.at - b.at)
-}
-
-/** An hour of which nothing is known. */
-export function emptyHour(at: Instant): Hour {
-  const nothing = { airC: null, rhPct: null, dewPointC: null, windKmh: null, cloudPct: null, pressureHpa: null }
-  return { at, ...nothing, gustKmh: null, rainMm: null, rainChancePct: null, thunder: null, sunWm2: null }
-}
-
-/** Copies the values the new hour has over those of the old one. */
-export function over(known: Hour, hour: Partial<Hour>): Hour {
-  const given = Object.entries(hour).filter(([, value]) => value !== null)
-  return { ...known, ...Object.fromEntries(given) }
 }
 
 function cleaned(hour: Hour): Hour {

@@ -1,5 +1,6 @@
 import type { Instant } from '../instant.js'
-import type { Forecast, Hour } from './forecast.js'
+import type { Forecast } from './forecast.js'
+import type { Hour } from './hour.js'
 
 const hourS = 3600
 const staleAfterS = 3 * hourS

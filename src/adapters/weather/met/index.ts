@@ -1,7 +1,8 @@
 import { DateTime } from 'luxon'
 import type { Instant } from '../../../core/instant.js'
-import { type Forecast, makeForecast } from '../../../core/weather/forecast.js'
-import { firstProblems } from '../file.js'
+import { makeForecast } from '../../../core/weather/forecast.js'
+import { firstProblems } from '../fields.js'
+import type { Fetched } from '../live-source.js'
 import { SourceDown } from '../source-down.js'
 import { metAnswer } from './schema.js'
 
@@ -23,16 +24,6 @@ export interface MetRequest {
   readonly now: Instant
   readonly timeoutMs?: number
 }
-
-export type Fetched =
-  | {
-      readonly kind: 'fresh'
-      readonly forecast: Forecast
-      readonly expiresAt: Instant
-      readonly lastModified: string | null
-      readonly body: string
-    }
-  | { readonly kind: 'unchanged'; readonly expiresAt: Instant }
 
 /**
  * Asks MET Norway for a place. The caller keeps away before `expiresAt`; `lastModified` makes it a conditional request.

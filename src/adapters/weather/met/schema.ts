@@ -1,7 +1,8 @@
 import { z } from 'zod'
-import { fromIso, type Instant } from '../../../core/instant.js'
+import type { Instant } from '../../../core/instant.js'
 import { convert } from '../../../core/units.js'
 import { groundHpa } from '../../../core/weather/pressure.js'
+import { instantField } from '../fields.js'
 import { type HourSheet, hourlyRainMm, hourS, hourSheet, type Parsed } from '../parsed.js'
 
 // MET Norway Locationforecast 2.0, compact and complete: only what is used. Times are UTC, speeds m/s, pressure at sea level.
@@ -24,14 +25,8 @@ const instant = z.object({
   air_pressure_at_sea_level: value
 })
 
-const time = z.string().transform((text, context): Instant => {
-  const at = fromIso(text)
-  if (at === null) context.addIssue(`not an instant: ${text}`)
-  return at ?? z.NEVER
-})
-
 const step = z.object({
-  time,
+  time: instantField,
   data: z.object({ instant: z.object({ details: instant }), next_1_hours: block, next_6_hours: block })
 })
 
@@ -39,7 +34,7 @@ const step = z.object({
 export const metAnswer = z
   .object({
     geometry: z.object({ coordinates: z.array(z.number()) }).nullish(),
-    properties: z.object({ meta: z.object({ updated_at: time.nullish() }), timeseries: z.array(step) })
+    properties: z.object({ meta: z.object({ updated_at: instantField.nullish() }), timeseries: z.array(step) })
   })
   .transform(({ geometry, properties }): Parsed => {
     const sheet = hourSheet()

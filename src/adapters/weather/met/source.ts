@@ -1,4 +1,4 @@
-import type { LiveSource } from '../live.js'
+import type { LiveSource } from '../live-source.js'
 import { fetchMet, metUrl } from './index.js'
 
 export interface MetOptions {

@@ -1,7 +1,8 @@
 import { z } from 'zod'
-import { fromIso, type Instant } from '../../../core/instant.js'
+import type { Instant } from '../../../core/instant.js'
 import { convert, type Unit } from '../../../core/units.js'
 import type { Hour } from '../../../core/weather/forecast.js'
+import { instantField } from '../fields.js'
 import { type HourSheet, hourlyRainMm, hourS, hourSheet, type Parsed } from '../parsed.js'
 import { expand, readInterval } from './interval.js'
 
@@ -42,19 +43,13 @@ const weather = z
   })
   .nullish()
 
-const time = z.string().transform((text, context): Instant => {
-  const at = fromIso(text)
-  if (at === null) context.addIssue(`not an instant: ${text}`)
-  return at ?? z.NEVER
-})
-
 type Layer = z.infer<ReturnType<typeof layer>>
 
 /** A NWS gridpoint answer → hours. Its dew point is over water; it has no sunshine. */
 export const nwsAnswer = z
   .object({
     properties: z.object({
-      updateTime: time.nullish(),
+      updateTime: instantField.nullish(),
       temperature: layer('C').refine((list) => list !== null && list !== undefined, 'missing'),
       dewpoint: layer('C'),
       relativeHumidity: layer('%'),

@@ -1,8 +1,7 @@
 import { z } from 'zod'
 import { fromIso, type Instant } from '../../../core/instant.js'
 import { convert, type Unit } from '../../../core/units.js'
-import type { Hour } from '../../../core/weather/forecast.js'
-import { emptyHour } from '../../../core/weather/hours.js'
+import { emptyHour, type Hour } from '../../../core/weather/hour.js'
 import { groundHpa } from '../../../core/weather/pressure.js'
 import type { Parsed } from '../parsed.js'
 

@@ -1,8 +1,8 @@
 import { DateTime } from 'luxon'
 import type { Instant } from '../../../core/instant.js'
 import { relativeHumidityPct } from '../../../core/physics/air.js'
-import { type Forecast, type Hour, makeForecast } from '../../../core/weather/forecast.js'
-import { emptyHour } from '../../../core/weather/hours.js'
+import { type Forecast, makeForecast } from '../../../core/weather/forecast.js'
+import { emptyHour, type Hour } from '../../../core/weather/hour.js'
 import { type Quarters, type SampleDay, week } from './week.js'
 
 // The shipped week is INVENTED and every forecast made of it says so (`source: 'sample'`, `sample: true`).

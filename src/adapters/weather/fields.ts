@@ -1,0 +1,17 @@
+import { z } from 'zod'
+import { fromIso, type Instant } from '../../core/instant.js'
+
+/** A field that holds an ISO 8601 instant with `Z` or an offset. */
+export const instantField = z.string().transform((text, context): Instant => {
+  const at = fromIso(text)
+  if (at === null) context.addIssue(`not an instant: ${text}`)
+  return at ?? z.NEVER
+})
+
+/** The first few problems with their paths, in one line. */
+export function firstProblems(error: z.ZodError): string {
+  return error.issues
+    .slice(0, 3)
+    .map((issue) => (issue.path.length > 0 ? `${issue.path.join('.')}: ${issue.message}` : issue.message))
+    .join('; ')
+}
