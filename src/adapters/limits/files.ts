@@ -1,0 +1,82 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { basename, join } from 'node:path'
+import { parse } from 'yaml'
+import { builtInSheets } from '../../bot/limits/index.js'
+import { parseSheet, type Problem } from '../../bot/limits/schema.js'
+import type { Sheets } from '../../bot/ports.js'
+import { commonPractice, commonPracticeUs } from '../../core/limits/common-practice.js'
+import type { LimitsSheet } from '../../core/limits/sheet.js'
+
+/** Limits sheets that cannot be used: every problem with file and path, nothing half loaded. */
+export class LimitsError extends Error {
+  override readonly name = 'LimitsError'
+}
+
+/** The built-in sheets, and those of a folder of YAML files. Throws a LimitsError that names every problem. */
+export function readSheets(folder: string | null): Sheets {
+  const files = folder === null ? [] : yamlFiles(folder)
+  return sheetsOf([...builtInSheets(), ...loadAll(files)])
+}
+
+/** One sheet for everything: whatever a site has set. It may extend the built-in ones and those of the folder. */
+export function onlySheet(path: string, folder: string | null): Sheets {
+  const beside = folder === null ? [] : yamlFiles(folder)
+  const sheet = loadAll([...beside.filter((file) => file !== path), path]).at(-1) as LimitsSheet
+  return { ids: [sheet.id], byId: () => sheet }
+}
+
+/** A sheet from what is kept of one; null when it is none. */
+export function resolveKept(raw: unknown): LimitsSheet | null {
+  const parsed = parseSheet(raw, builtIn)
+  return parsed.ok ? parsed.sheet : null
+}
+
+function sheetsOf(list: readonly LimitsSheet[]): Sheets {
+  const byId = new Map(list.map((sheet) => [sheet.id, sheet]))
+  return { ids: [...byId.keys()], byId: (id) => byId.get(id) ?? null }
+}
+
+function builtIn(id: string): unknown {
+  return [commonPractice, commonPracticeUs].find((sheet) => sheet.id === id) ?? null
+}
+
+function yamlFiles(folder: string): string[] {
+  try {
+    return readdirSync(folder).filter((name) => name.endsWith('.yaml')).sort().map((name) => join(folder, name))
+  } catch (error) {
+    throw new LimitsError(`cannot read the folder of limits sheets ${folder}: ${(error as Error).message}`)
+  }
+}
+
+function loadAll(paths: readonly string[]): LimitsSheet[] {
+  const raws = new Map(paths.map((path) => [path, readYaml(path)]))
+  const find = (id: string) => [...raws.values()].find((raw) => idOf(raw) === id) ?? builtIn(id)
+  const problems: string[] = []
+  const sheets: LimitsSheet[] = []
+  const seen = new Set<string>()
+  for (const [path, raw] of raws) {
+    const parsed = parseSheet(raw, find)
+    if (!parsed.ok) problems.push(...parsed.problems.map((problem) => sentence(path, problem)))
+    else if (seen.has(parsed.sheet.id) || builtIn(parsed.sheet.id) !== null) problems.push(`${basename(path)}: id ${parsed.sheet.id} is taken by another sheet`)
+    else sheets.push(parsed.sheet)
+    if (parsed.ok) seen.add(parsed.sheet.id)
+  }
+  if (problems.length > 0) throw new LimitsError(problems.join('\n'))
+  return sheets
+}
+
+function readYaml(path: string): unknown {
+  try {
+    return parse(readFileSync(path, 'utf8'))
+  } catch (error) {
+    throw new LimitsError(`${basename(path)}: cannot be read: ${(error as Error).message.split('\n')[0]}`)
+  }
+}
+
+function idOf(raw: unknown): unknown {
+  return typeof raw === 'object' && raw !== null && 'id' in raw ? raw.id : null
+}
+
+function sentence(path: string, { path: at, message }: Problem): string {
+  return `${basename(path)}: ${at === '' ? '' : `${at}: `}${message}`
+}

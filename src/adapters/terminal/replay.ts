@@ -1,0 +1,27 @@
+import { replay as replayEntry } from '../../bot/replay.js'
+import { Stop } from './io.js'
+import { readOptions } from './options.js'
+import type { Subcommand } from './tools.js'
+
+const options = { json: { type: 'boolean' }, data: { type: 'string' } } as const
+
+/** `seamhand replay ID`: the decision again from its own inputs and limits. Exit 0 the same, 1 not. */
+export const replay: Subcommand = async (args, tools) => {
+  const { values, positionals } = readOptions(args, options)
+  const id = positionals[0]
+  if (id === undefined) throw new Stop('which decision? seamhand replay SITE-SEQ', 2, 'missing')
+  const store = await tools.openStore(values.data ?? null)
+  try {
+    const replayed = await replayEntry(store, 'local', id, tools.resolveSheet)
+    if (replayed === null) throw new Stop(`no decision ${id.slice(0, 80)} here`, 2, 'not-found')
+    tools.terminal.out(values.json ? `${JSON.stringify(replayed)}\n` : `${sentence(replayed)}\n`)
+    return replayed.same ? 0 : 1
+  } finally {
+    await store.close()
+  }
+}
+
+function sentence({ id, same, outcome, engine, recordedEngine, differs }: NonNullable<Awaited<ReturnType<typeof replayEntry>>>): string {
+  if (same) return `${id}: the same answer, ${outcome} (engine ${engine}, recorded by ${recordedEngine})`
+  return `${id}: NOT the same: ${outcome} now; differs in ${differs.join(', ') || 'outcome'} (engine ${engine}, recorded by ${recordedEngine})`
+}

@@ -1,0 +1,27 @@
+import type { Instant } from '../../core/instant.js'
+import type { LimitsSheet } from '../../core/limits/sheet.js'
+import type { Ports } from '../../bot/context.js'
+import type { Sheets, Store, Weather } from '../../bot/ports.js'
+import type { Chains } from '../../bot/verify.js'
+import type { Terminal } from './io.js'
+
+/** The store with what verify and export read besides. */
+export interface OpenStore extends Store, Chains {
+
+}
+
+/** What main gives the subcommands: they touch nothing else. */
+export interface Tools {
+  readonly terminal: Terminal
+  readonly defaults: Pick<Ports, 'lang' | 'units' | 'report'>
+  /** Opens the store of the settings, or of another folder. Throws a StoreError with a clear sentence. */
+  openStore(folder: string | null): Promise<OpenStore>
+  /** `sample`, `none`, `live` or a file; null: what the settings say. Throws a Stop for a bad file. */
+  weather(choice: string | null, issuedAt: Instant, store: OpenStore): Promise<Weather>
+  /** The sheets in use; with a file, that sheet for everything. Throws a Stop naming every problem. */
+  sheets(file: string | null): Sheets
+  /** A resolved sheet from what is kept by its hash; null when it is no sheet. */
+  resolveSheet(raw: unknown): LimitsSheet | null
+}
+
+export type Subcommand = (args: readonly string[], tools: Tools) => Promise<number>

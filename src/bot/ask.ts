@@ -1,0 +1,24 @@
+import type { Instant } from '../core/instant.js'
+import type { Via } from '../core/log/entry.js'
+import type { Lang, Units } from './answer.js'
+
+export type Role = 'crew' | 'supervisor'
+
+/** One question: who, words, when. Every way in (terminal, chat, page) makes one of these. */
+export interface Ask {
+  readonly text: string
+  /** The clock of this question, for everything. */
+  readonly at: Instant
+  readonly workspace: string
+  /** Name of the site; null: the only one. */
+  readonly site: string | null
+  readonly user: string
+  readonly role: Role
+  readonly via: Via
+  readonly lang: Lang | null
+  readonly units: Units | null
+  /** False: decide, but log nothing. */
+  readonly log: boolean
+  /** Delivery id: a second delivery gets the reply of the first and has no second effect. */
+  readonly claim: string | null
+}

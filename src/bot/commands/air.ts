@@ -1,0 +1,12 @@
+import { told, type Done, type OnSite } from '../context.js'
+import { decideOnSite } from '../decision/decide-on-site.js'
+import { logFacts } from '../decision/log-facts.js'
+import { conditionNumbers } from '../decision/numbers.js'
+import type { Said } from '../words/said.js'
+
+/** Logs readings, decides lay and people. */
+export async function air(said: Extract<Said, { command: 'air' }>, on: OnSite, at: number): Promise<Done> {
+  await logFacts(on, said.reading, said.statement, at)
+  const { memory, facts, told: decided } = await decideOnSite(on, 'lay')
+  return told({ command: 'air', ...decided, numbers: conditionNumbers(facts, memory.kit, on.sheet) })
+}

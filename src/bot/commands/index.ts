@@ -1,0 +1,35 @@
+import type { Beside, Done, OnSite } from '../context.js'
+import type { Said } from '../words/said.js'
+import { air } from './air.js'
+import { coupon, welderEvent, welderShow } from './coupon.js'
+import { foam } from './foam.js'
+import { help } from './help.js'
+import { kit } from './kit.js'
+import { laid } from './laid.js'
+import { me } from './me.js'
+import { override } from './override.js'
+import { probeList, probeOpen, probeStep } from './probe.js'
+import { siteNew, siteSet, siteShow } from './site.js'
+import { spray } from './spray.js'
+import { strip } from './strip.js'
+import { undo } from './undo.js'
+import { weld } from './weld.js'
+
+type Asked = Said['command']
+type SaidOf<A extends Asked> = Extract<Said, { command: A }>
+
+/** Works on a site, in the transaction that may log. `at`: the instant that the message dates its entries with. */
+export type SiteCommand<A extends Asked> = (said: SaidOf<A>, on: OnSite, at: number, beside: Beside) => Promise<Done>
+/** Works beside the sites, and logs nothing. */
+export type FreeCommand<A extends Asked> = (said: SaidOf<A>, beside: Beside) => Promise<Done>
+
+export const siteCommands = {
+  spray, 'spray override': override, air, weld, 'weld coupon': coupon, 'weld event': welderEvent, 'weld show': welderShow,
+  'probe open': probeOpen, 'probe step': probeStep, 'probe list': probeList, kit, foam, laid, 'site show': siteShow, 'site set': siteSet, undo
+} as const satisfies { readonly [A in Asked]?: SiteCommand<A> }
+
+export const freeCommands = { strip, 'site new': siteNew, help, me } as const satisfies { readonly [A in Asked]?: FreeCommand<A> }
+
+/** Every thing a person can ask has its command: a missing one does not compile. */
+type Missing = Exclude<Asked, keyof typeof siteCommands | keyof typeof freeCommands>
+export const complete: [Missing] extends [never] ? true : Missing = true

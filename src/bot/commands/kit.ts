@@ -1,0 +1,46 @@
+import { emptyKit, type KitState } from '../../core/log/states/kit.js'
+import { emptySite } from '../../core/log/states/site.js'
+import { decide } from '../../core/decide.js'
+import { worst } from '../../core/outcome.js'
+import { told, type Done, type OnSite } from '../context.js'
+import { factsNow } from '../decision/facts-now.js'
+import { logKit } from '../decision/log-facts.js'
+import { iso } from '../json.js'
+import { firstKit } from '../session/remember.js'
+import type { Said } from '../words/said.js'
+
+const judged: ReadonlySet<string> = new Set(['kit-temperature', 'adhesive-date'])
+
+/** Logs what was said of a kit and shows all of them; judged by its temperature and its date. */
+export async function kit(said: Extract<Said, { command: 'kit' }>, on: OnSite, at: number): Promise<Done> {
+  const { session } = on
+  if (said.kit !== null) await logKit(on, said.kit, at)
+  const name = ((await session.state('site')) ?? emptySite).kit ?? firstKit
+  const { facts } = await factsNow(on)
+  const findings = decide('spray', facts, on.sheet).findings.filter(({ rule }) => judged.has(rule))
+  const { isoC, resinC } = facts.kit
+  const state = (await session.state(`kit:${name}`)) ?? emptyKit(name)
+  return told({
+    command: 'kit', outcome: worst(findings.map(({ outcome }) => outcome)), findings,
+    numbers: {
+      kit: name, isoC: isoC.value ?? state.isoC?.value ?? null, resinC: resinC.value ?? state.resinC?.value ?? null,
+      shellC: null, meanC: null, coreC: null, readyAt: null, coldAt: null, startBy: null, kits: await allKits(on)
+    }
+  })
+}
+
+async function allKits({ session }: OnSite) {
+  const rows = await session.view.states('kit:')
+  const names = new Set(rows.map(({ subject }) => subject.slice('kit:'.length)))
+  const now = ((await session.state('site')) ?? emptySite).kit
+  if (now !== null) names.add(now)
+  const kits = await Promise.all([...names].sort().map((name) => session.state(`kit:${name}`)))
+  return kits.flatMap((state) => (state === null ? [] : [shownKit(state)]))
+}
+
+function shownKit(kit: KitState) {
+  return {
+    name: kit.name, isoC: kit.isoC?.value ?? null, resinC: kit.resinC?.value ?? null, at: iso(kit.isoC?.at ?? kit.resinC?.at ?? null),
+    mixedAt: iso(kit.mixedAt), expiresOn: kit.expiresOn?.value ?? null, place: kit.place?.value ?? null, lot: kit.lot, usedM2: kit.usedM2, empty: kit.empty
+  }
+}

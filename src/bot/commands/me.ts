@@ -1,0 +1,10 @@
+import { told, type Beside, type Done } from '../context.js'
+import type { Said } from '../words/said.js'
+
+/** A person's language and units, for every answer to come. Kept beside the log, under the person's id. */
+export async function me({ lang, units }: Extract<Said, { command: 'me' }>, { ask, ports }: Beside): Promise<Done> {
+  const change = { ...(lang === null ? {} : { lang }), ...(units === null ? {} : { units }) }
+  if (ask.log && Object.keys(change).length > 0) await ports.store.savePerson(ask.workspace, ask.user, change)
+  const person = { ...(await ports.store.person(ask.workspace, ask.user)), ...change }
+  return told({ command: 'me', numbers: { lang: person.lang, units: person.units } })
+}

@@ -1,0 +1,46 @@
+import type { Finding } from '../../core/finding.js'
+import type { LimitsSheet } from '../../core/limits/sheet.js'
+import { certain } from '../../core/fact.js'
+import { worst } from '../../core/outcome.js'
+import { judge } from '../../core/rules/judge.js'
+import { stripSize } from '../../core/sheets/strip.js'
+import { convert } from '../../core/units.js'
+import { byBinding } from '../../core/decide.js'
+import { refuse, told, type Beside, type Done } from '../context.js'
+import type { Said, StripSaid } from '../words/said.js'
+import { minimumMm } from './coupon.js'
+
+/** Size of a cover strip. Logs nothing. */
+export async function strip({ strip: said }: Extract<Said, { command: 'strip' }>, { sheet, ask }: Pick<Beside, 'sheet' | 'ask'>): Promise<Done> {
+  const gapMm = said.gapMm ?? sheet.sheet.endGapMm
+  if (sheet.sheet.lapMm >= said.widthM * 1000) return refuse('inconsistent', null, { label: 'width', min: sheet.sheet.lapMm, unit: 'mm' })
+  const size = stripSize({
+    widthM: said.widthM, sheets: said.sheets ?? 1, gapMm, offMm: said.offMm ?? 0, edgeMm: said.edgeMm, lapMm: sheet.sheet.lapMm,
+    pastLapMm: sheet.strip.pastLapMm, stripWidthMm: sheet.strip.widthMm, cornerRadiusMm: sheet.strip.cornerRadiusMm
+  })
+  if (size === null) return refuse('inconsistent', null, { label: 'strip' })
+  const minWidthMm = Math.max(minimumMm('robot', sheet), minimumMm('hand', sheet))
+  const findings = [landFinding(size.landMm, ask.at, sheet), gapFinding(gapMm, ask.at, sheet)].sort(byBinding)
+  const numbers = { ...size, minWidthMm, ...fromRoll(said, size.lengthMm) }
+  return told({ command: 'strip', outcome: worst(findings.map(({ outcome }) => outcome)), findings, numbers })
+}
+
+/** How many a bare-back roll gives, or how many were asked for; with both also the rolls that takes. */
+function fromRoll({ rollM, times }: StripSaid, lengthMm: number): { count: number; rolls: number | null } {
+  if (rollM === null) return { count: times ?? 1, rolls: null }
+  const count = Math.floor((rollM * 1000) / lengthMm + 1e-9)
+  return { count, rolls: times === null || count === 0 ? null : Math.ceil(times / count) }
+}
+
+function landFinding(landMm: number, at: number, sheet: LimitsSheet): Finding<'strip-land'> {
+  const { seamWidthRobot, seamWidthHand } = sheet.limits
+  const mm = (limit: typeof seamWidthRobot) => convert(limit.min ?? 0, limit.unit, 'mm') ?? 0
+  const limit = mm(seamWidthRobot) >= mm(seamWidthHand) ? seamWidthRobot : seamWidthHand
+  const verdict = judge(certain(landMm, at, 'statement'), 'mm', limit, { read: 'widen:strip', low: 'widen:strip', high: 'widen:strip' })
+  return { rule: 'strip-land', activity: 'weld', group: 'conditions', ...verdict }
+}
+
+function gapFinding(gapMm: number, at: number, sheet: LimitsSheet): Finding<'strip-gap'> {
+  const verdict = judge(certain(gapMm, at, 'statement'), 'mm', sheet.limits.stripGap, { read: 'trim:gap', low: 'trim:gap', high: 'trim:gap' })
+  return { rule: 'strip-gap', activity: 'weld', group: 'conditions', ...verdict }
+}

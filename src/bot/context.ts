@@ -1,0 +1,45 @@
+import type { LimitsSheet } from '../core/limits/sheet.js'
+import type { Forecast } from '../core/weather/forecast.js'
+import type { Answer, Lang, Refusal, Units } from './answer.js'
+import type { Ask } from './ask.js'
+import type { Sheets, Store, Weather } from './ports.js'
+import type { Session } from './session/session.js'
+
+/** What the bot needs of the world. */
+export interface Ports {
+  readonly store: Store
+  readonly weather: Weather
+  readonly sheets: Sheets
+  /** For those who chose none. */
+  readonly lang: Lang
+  readonly units: Units
+  /** Logs a bug; the reference id that the person sees too. */
+  readonly report: (error: unknown, context: Readonly<Record<string, string>>) => string
+}
+
+/** A command at work on one site. */
+export interface OnSite {
+  readonly session: Session
+  readonly sheet: LimitsSheet
+  readonly forecast: Forecast | null
+}
+
+/** A command at work beside the sites. */
+export interface Beside {
+  readonly ask: Ask
+  readonly ports: Ports
+  readonly sheet: LimitsSheet
+}
+
+/** The parts of an answer that a command fills; the dispatcher adds the rest. */
+export type Told = Pick<Answer, 'command'> & Partial<Pick<Answer, 'outcome' | 'outcomes' | 'activities' | 'findings' | 'numbers' | 'changesAt' | 'decision' | 'site'>>
+
+export type Done = { readonly ok: true; readonly told: Told } | { readonly ok: false; readonly refusal: Refusal }
+
+export function refuse(code: Refusal['code'], word: string | null, detail: Refusal['detail'] = {}): Done {
+  return { ok: false, refusal: { code, word, understood: [], detail, ref: null } }
+}
+
+export function told(answer: Told): Done {
+  return { ok: true, told: answer }
+}

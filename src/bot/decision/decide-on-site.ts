@@ -1,0 +1,74 @@
+import { changesAt } from '../../core/changes.js'
+import { byBinding, decide, type Decision } from '../../core/decide.js'
+import { engineVersion } from '../../core/engine.js'
+import type { Facts } from '../../core/facts.js'
+import type { Activity } from '../../core/finding.js'
+import { sunEvents, type SunEvents } from '../../core/gather/daylight.js'
+import { gather } from '../../core/gather/gather.js'
+import type { Memory } from '../../core/gather/memory.js'
+import { localDate, type Instant } from '../../core/instant.js'
+import { canonical } from '../../core/log/canonical.js'
+import { worst } from '../../core/outcome.js'
+import type { Answer } from '../answer.js'
+import type { OnSite } from '../context.js'
+import { toJson, toJsonObject } from '../json.js'
+import { remember } from '../session/remember.js'
+
+export interface Decided {
+  readonly memory: Memory
+  readonly facts: Facts
+  readonly decision: string
+  readonly told: Pick<Answer, 'outcome' | 'outcomes' | 'activities' | 'findings' | 'changesAt' | 'decision'>
+}
+
+const none = { spray: null, lay: null, weld: null, people: null } as const
+
+/** Decides one activity on what the session knows now, and logs the decision with every input. */
+export async function decideOnSite(on: OnSite, activity: Exclude<Activity, 'people'>): Promise<Decided> {
+  const { session, sheet, forecast } = on
+  const memory = await remember(session)
+  const sun = sunEvents(session.settings, localDate(session.now, session.settings.zone))
+  const judge = (at: Instant) => {
+    const facts = gather(memory, forecast, sun, sheet, at)
+    return { facts, decision: decide(activity, facts, sheet) }
+  }
+  const { facts, decision } = judge(session.now)
+  const id = await session.log('decision', `day:${facts.today}`, decisionData(on, decision, facts))
+  keepInputs(on)
+  return { memory, facts, decision: id, told: { ...inAnswer(decision, id), changesAt: change(on, memory, sun, (at) => judge(at).decision.outcome) } }
+}
+
+function change({ session, sheet, forecast }: OnSite, memory: Memory, sun: SunEvents, outcomeAt: (at: Instant) => unknown): Instant | null {
+  return changesAt(memory, forecast, sun, sheet, session.now, outcomeAt)
+}
+
+function inAnswer(decision: Decision, id: string): Omit<Decided['told'], 'changesAt'> {
+  const { activity, outcome, conditions, checklist, people, findings } = decision
+  return {
+    outcome: activity === 'lay' ? worst([outcome, people]) : outcome,
+    outcomes: { conditions, checklist, people },
+    activities: { ...none, [activity]: outcome, people },
+    findings: [...findings].sort(byBinding),
+    decision: id
+  }
+}
+
+/** What a decision entry holds: enough to come to the same answer again. */
+function decisionData({ sheet, forecast }: OnSite, decision: Decision, facts: Facts) {
+  const { findings, ...rest } = decision
+  return toJsonObject({
+    ...rest,
+    findings: findings.map(({ ease: _ease, ...finding }) => finding),
+    inputs: facts,
+    limits: { id: sheet.id, version: sheet.version, sha256: sheet.sha256 },
+    weather: forecast === null ? null : { source: forecast.source, issuedAt: forecast.issuedAt, sha256: forecast.sha256 },
+    engine: engineVersion
+  })
+}
+
+/** Sheets and forecasts are kept once, by hash. */
+function keepInputs({ session, sheet, forecast }: OnSite): void {
+  session.keep({ sha256: sheet.sha256, kind: 'sheet', body: canonical(sheet.resolved) })
+  if (forecast !== null) session.keep({ sha256: forecast.sha256, kind: 'forecast', body: JSON.stringify(toJson(forecast)) })
+}
+

@@ -1,0 +1,14 @@
+import type { Facts } from '../../core/facts.js'
+import { sunEvents } from '../../core/gather/daylight.js'
+import { gather } from '../../core/gather/gather.js'
+import { lastRain, type Memory } from '../../core/gather/memory.js'
+import { localDate, type Instant } from '../../core/instant.js'
+import type { OnSite } from '../context.js'
+import { remember } from '../session/remember.js'
+
+/** The facts as of now, for commands that decide no activity. */
+export async function factsNow({ session, sheet, forecast }: OnSite): Promise<{ memory: Memory; facts: Facts; rainFellAt: Instant | null }> {
+  const memory = await remember(session)
+  const sun = sunEvents(session.settings, localDate(session.now, session.settings.zone))
+  return { memory, facts: gather(memory, forecast, sun, sheet, session.now), rainFellAt: lastRain(memory) }
+}

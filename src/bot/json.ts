@@ -1,0 +1,28 @@
+import { toIso, type Instant } from '../core/instant.js'
+import type { Json, JsonObject } from '../core/log/entry.js'
+import { round6 } from '../core/units.js'
+
+/** An instant as it leaves the program. */
+export function iso(at: Instant | null): string | null {
+  return at === null ? null : toIso(at)
+}
+
+/** Numbers rounded to 6 decimals, instants under `at` or `…At` as ISO text, undefined members left out: what may be logged or sent. */
+export function toJson(value: unknown, key = ''): Json {
+  if (value === null || value === undefined) return null
+  if (typeof value === 'number') return /^at$|At$/.test(key) ? toIso(value) : finite(value)
+  if (Array.isArray(value)) return value.map((each) => toJson(each))
+  if (typeof value !== 'object') return value as string | boolean
+  const result: Record<string, Json> = {}
+  for (const [name, each] of Object.entries(value)) if (each !== undefined) result[name] = toJson(each, name)
+  return result
+}
+
+function finite(value: number): number {
+  if (!Number.isFinite(value)) throw new Error('a number that is not finite cannot leave the program')
+  return round6(value)
+}
+
+export function toJsonObject(value: object): JsonObject {
+  return toJson(value) as JsonObject
+}

@@ -1,0 +1,33 @@
+import type { LimitsSheet } from '../core/limits/sheet.js'
+import type { ErrorCode, Refusal } from './answer.js'
+import type { Ask } from './ask.js'
+import type { Ports } from './context.js'
+import { handle } from './handle.js'
+import { StoreError } from './ports.js'
+import { replyRefused, type Reply } from './reply.js'
+import { usageOf } from './text/usage-of.js'
+import { refusalMessage, speakRefusal } from './views/refusal.js'
+
+/** As `handle`, and never throws: a store that is away is said so, a bug is logged and its reference id said. */
+export async function respond(ask: Ask, ports: Ports): Promise<Reply> {
+  try {
+    return await handle(ask, ports)
+  } catch (error) {
+    const sheet = ports.sheets.byId('common-practice')
+    if (error instanceof StoreError) return failed(ask, ports, sheet, 'store', error.message, null)
+    return failed(ask, ports, sheet, 'internal', null, ports.report(error, { site: ask.site ?? '', via: ask.via }))
+  }
+}
+
+/** The reply where the outside or the program failed: nothing was logged, and what went wrong. */
+export function failed(
+  ask: Ask, defaults: Pick<Ports, 'lang' | 'units'>, sheet: LimitsSheet | null, code: ErrorCode, reason: string | null, ref: string | null
+): Reply {
+  const how = { lang: ask.lang ?? defaults.lang, units: ask.units ?? defaults.units, zone: 'UTC' }
+  const refusal: Refusal = { code, word: null, understood: [], detail: reason === null ? {} : { reason }, ref }
+  const usage = usageOf(null)
+  const limits = sheet === null ? null : { id: sheet.id, version: sheet.version, sha256: sheet.sha256 }
+  return replyRefused(refusal, refusalMessage(refusal, how), usage, speakRefusal(refusal, null, usage, how), {
+    command: null, site: ask.site, at: ask.at, lang: how.lang, units: how.units, limits
+  })
+}

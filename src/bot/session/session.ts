@@ -1,0 +1,96 @@
+import { addLast, refold, type Folded, type Kind, type States } from '../../core/log/fold.js'
+import { localDate, toIso, type Instant } from '../../core/instant.js'
+import { entryId, type EntryType, type JsonObject } from '../../core/log/entry.js'
+import { touches } from '../../core/log/subjects.js'
+import { emptySite } from '../../core/log/states/site.js'
+import type { SiteSettings } from '../../core/site.js'
+import type { Ask } from '../ask.js'
+import type { Batch, Keepsake, SiteView } from '../ports.js'
+
+interface Pending {
+  readonly seq: number
+  readonly at: string
+  readonly type: EntryType
+  readonly subject: string
+  readonly data: JsonObject
+  readonly day: string
+  readonly touches: readonly string[]
+}
+
+/** One question's work on one site: reads states, collects what is to be logged, and sees at once what it has collected. */
+export interface Session {
+  readonly ask: Ask
+  readonly view: SiteView
+  readonly now: Instant
+  readonly settings: SiteSettings
+  /** State of a subject as of `now`, with what this session has collected; null when nothing touches it. */
+  state(subject: 'site'): Promise<States['site'] | null>
+  state<K extends Exclude<Kind, 'site'>>(subject: `${K}:${string}`): Promise<States[K] | null>
+  /** Collects an entry; its id. Nothing is written before the whole answer stands. */
+  log(type: EntryType, subject: string, data: object, at?: Instant): Promise<string>
+  /** As `log`, for entries that act on another one's subjects (undo, correction). */
+  logTouching(type: EntryType, subject: string, data: object, touched: readonly string[]): Promise<string>
+  keep(keepsake: Keepsake): void
+  /** Ids collected so far. */
+  ids(): readonly string[]
+  batch<Reply>(reply: Reply): Batch<Reply>
+}
+
+/** Settings of a site: what it was made with, and every setting logged since. */
+export async function settingsOf(view: SiteView): Promise<SiteSettings> {
+  const row = await view.state('site')
+  const folded = row?.state as unknown as Folded<States['site']> | undefined
+  return { ...view.base, ...(folded?.is ?? emptySite).settings }
+}
+
+export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
+  const settings = await settingsOf(view)
+  const now = ask.at
+  const pending: Pending[] = []
+  const keepsakes: Keepsake[] = []
+  const moved = new Map<string, Folded | null>()
+
+  async function whole(subject: string): Promise<Folded | null> {
+    const known = moved.get(subject)
+    if (known !== undefined) return known
+    return ((await view.state(subject))?.state ?? null) as Folded | null
+  }
+
+  async function everyEntry(subject: string) {
+    const kept = await view.entriesOf(subject)
+    return [...kept.map(({ entry }) => entry), ...pending.filter((entry) => entry.touches.includes(subject))]
+  }
+
+  async function state(subject: string) {
+    const folded = await whole(subject)
+    if (folded === null || folded.lastAt <= now) return folded?.is ?? null
+    return refold(subject, await everyEntry(subject), now)?.is ?? null
+  }
+
+  async function add(type: EntryType, subject: string, data: object, at: Instant, touched: readonly string[] | null): Promise<string> {
+    const seq = view.head.seq + pending.length + 1
+    const day = localDate(at, settings.zone)
+    const bare = { seq, at: toIso(at), type, subject, data: data as JsonObject }
+    const entry: Pending = { ...bare, day, touches: touched ?? touches(bare, day) }
+    const before = await Promise.all(entry.touches.map(whole))
+    pending.push(entry)
+    for (const [i, each] of entry.touches.entries()) {
+      moved.set(each, addLast(each, before[i] ?? null, entry) ?? refold(each, await everyEntry(each)))
+    }
+    return entryId(view.key.site, seq)
+  }
+
+  return {
+    ask, view, now, settings,
+    state: state as Session['state'],
+    log: (type, subject, data, at = now) => add(type, subject, data, at, null),
+    logTouching: (type, subject, data, touched) => add(type, subject, data, now, touched),
+    keep: (keepsake) => void keepsakes.push(keepsake),
+    ids: () => pending.map(({ seq }) => entryId(view.key.site, seq)),
+    batch: (reply) => ({
+      drafts: pending.map(({ seq: _seq, ...draft }) => ({ ...draft, author: ask.user, via: ask.via })),
+      moved: [...moved].map(([subject, folded]) => ({ subject, state: folded as never })),
+      keepsakes, posts: [], reply
+    })
+  }
+}

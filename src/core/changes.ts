@@ -1,0 +1,39 @@
+import { DateTime } from 'luxon'
+import type { SunEvents } from './gather/daylight.js'
+import type { Memory } from './gather/memory.js'
+import type { Instant } from './instant.js'
+import type { LimitsSheet } from './limits/sheet.js'
+import type { Forecast } from './weather/forecast.js'
+
+/** How far ahead a change is looked for, and at how many instants at the most: an answer must come at once. */
+const horizonS = 12 * 3600
+const mostInstants = 32
+
+/**
+ * When an outcome is likely to change by what is known now: the first instant of today at which something said passes its
+ * age, the sun sets, an hour of the forecast begins … and `outcomeAt` answers otherwise. Null when it is not seen to.
+ */
+export function changesAt(
+  memory: Memory, forecast: Forecast | null, sun: SunEvents, sheet: LimitsSheet, now: Instant, outcomeAt: (at: Instant) => unknown
+): Instant | null {
+  const midnight = DateTime.fromISO(sun.date, { zone: memory.settings.zone }).plus({ days: 1 }).toSeconds()
+  const until = Math.min(now + horizonS, midnight)
+  const before = outcomeAt(now)
+  for (const at of instants(memory, forecast, sun, sheet, now, until)) {
+    if (outcomeAt(at) !== before) return at
+  }
+  return null
+}
+
+function instants(memory: Memory, forecast: Forecast | null, sun: SunEvents, sheet: LimitsSheet, now: Instant, until: Instant): Instant[] {
+  const ages = [...new Set([...Object.values(sheet.maxAgeMin), sheet.kit.mixedMaxMin, 30])].map((min) => min * 60 + 1)
+  const said = Object.values({ ...memory.yesterday.latest, ...memory.today.latest }).map((noted) => noted?.at ?? now)
+  const kit = [memory.kit.isoC?.at, memory.kit.mixed?.at].flatMap((at) => at ?? [])
+  const all = [...new Set([...said, ...kit])].flatMap((at) => ages.map((age) => at + age))
+  const relaxed = memory.today.latest.sheet
+  if (relaxed) all.push(relaxed.at + sheet.sheet.relaxMin * 60, relaxed.at + sheet.sheet.relaxColdMin * 60)
+  for (const set of sun.sets) all.push(set - sheet.site.closeUpMin * 60 - 1800 + 1, set - sheet.site.closeUpMin * 60 + 1)
+  all.push(...sun.rises, DateTime.fromISO(`${sun.date}T12:00`, { zone: memory.settings.zone }).toSeconds())
+  for (const hour of forecast?.hours ?? []) all.push(hour.at, hour.at - 3600 * 2)
+  return [...new Set(all)].filter((at) => at > now && at <= until).sort((a, b) => a - b).slice(0, mostInstants)
+}

@@ -1,0 +1,83 @@
+import { DateTime } from 'luxon'
+import { certain, missing, type Fact } from '../fact.js'
+import type { Facts } from '../facts.js'
+import type { Instant } from '../instant.js'
+import type { LimitsSheet } from '../limits/sheet.js'
+import type { KitState, PartReading } from '../log/states/kit.js'
+import type { Noted } from '../log/states/noted.js'
+import { voltageDrop } from '../welds/voltage.js'
+import { inForce } from './in-force.js'
+import { last, saidToday, type Memory } from './memory.js'
+
+export type ChecklistFacts = Pick<
+  Facts,
+  | 'substrateClean' | 'lapClean' | 'compatibility' | 'intakes' | 'substrateKind' | 'deckMoisture' | 'sheetState' | 'kit' | 'startUp'
+  | 'dropPct' | 'powerMeasured' | 'laidAt' | 'thumbTest'
+>
+
+/** What a crew states: today, within its age, or once for the site. */
+export function gatherChecklist(memory: Memory, sheet: LimitsSheet, now: Instant, today: string): ChecklistFacts {
+  const { site } = memory
+  const laidAt = memory.today.laidAt
+  const thumb = saidToday(memory, 'thumbTest')
+  return {
+    substrateClean: inForce(last(memory, 'substrateClean'), sheet.maxAgeMin.clean, now, 'statement', missing),
+    lapClean: inForce(last(memory, 'lapClean'), sheet.maxAgeMin.lapClean, now, 'statement', missing),
+    compatibility: always(site.compatibility),
+    intakes: always(saidToday(memory, 'intakes')),
+    substrateKind: memory.settings.substrate,
+    deckMoisture: always(site.deckMoisturePassed),
+    sheetState: always(saidToday(memory, 'sheet')),
+    kit: kitFacts(memory.kit, sheet, now, today),
+    startUp: {
+      tight: always(saidToday(memory, 'tight')),
+      purged: always(saidToday(memory, 'purged')),
+      nozzle: always(saidToday(memory, 'nozzle')),
+      tested: always(saidToday(memory, 'tested'))
+    },
+    ...power(memory, sheet),
+    laidAt,
+    thumbTest: laidAt !== null && thumb !== undefined && thumb.at >= laidAt
+  }
+}
+
+/** What was said, however long ago. */
+function always<T>(noted: Noted<T> | undefined | null): Fact<T> {
+  return noted ? certain(noted.value, noted.at, 'statement') : missing
+}
+
+/** Mixed counts for today; a temperature only within its age, and only of a kit mixed shortly before it was read. */
+function kitFacts(kit: KitState, sheet: LimitsSheet, now: Instant, today: string): Facts['kit'] {
+  const mixedMaxS = sheet.kit.mixedMaxMin * 60
+  const mixedBefore = (part: PartReading | null) => part !== null && part.mixedAt !== null && part.at - part.mixedAt <= mixedMaxS
+  const part = (reading: PartReading | null): Fact => inForce(mixedBefore(reading) ? reading : null, sheet.maxAgeMin.kit, now, 'reading', missing)
+  const unmixed = [kit.isoC, kit.resinC].some((reading) => reading !== null && !mixedBefore(reading))
+  const expiresOn = always(kit.expiresOn)
+  return {
+    name: kit.name,
+    isoC: part(kit.isoC),
+    resinC: part(kit.resinC),
+    unmixed,
+    mixed: always(kit.mixed),
+    expiresOn,
+    daysLeft: expiresOn.value === null ? null : daysBetween(today, expiresOn.value)
+  }
+}
+
+function daysBetween(from: string, to: string): number {
+  const utc = { zone: 'utc' }
+  return Math.round(DateTime.fromISO(to, utc).diff(DateTime.fromISO(from, utc), 'days').days)
+}
+
+/** A voltage measured at the tool after the lead was stated is worth more than the lead's sum. */
+function power(memory: Memory, sheet: LimitsSheet): Pick<ChecklistFacts, 'dropPct' | 'powerMeasured'> {
+  const lead = saidToday(memory, 'lead')
+  const tool = saidToday(memory, 'toolV')
+  const volts = lead?.value.volts ?? sheet.power.volts
+  if (tool !== undefined && (lead === undefined || tool.at >= lead.at)) {
+    return { dropPct: certain((1 - tool.value / volts) * 100, tool.at, 'reading'), powerMeasured: true }
+  }
+  if (lead === undefined) return { dropPct: missing, powerMeasured: false }
+  const drop = voltageDrop({ volts, watts: lead.value.watts ?? sheet.power.watts, leadM: lead.value.leadM, areaMm2: lead.value.areaMm2 })
+  return { dropPct: drop === null ? missing : certain(drop.dropPct, lead.at, 'statement'), powerMeasured: false }
+}

@@ -1,0 +1,41 @@
+import { DateTime } from 'luxon'
+import type { Instant } from '../instant.js'
+import { sunTimes } from '../physics/sun.js'
+
+/** Rises and sets of a local date and of its neighbours, so that nights across midnight come out right. */
+export interface SunEvents {
+  readonly date: string
+  readonly sunriseAt: Instant | null
+  readonly sunsetAt: Instant | null
+  readonly always: 'up' | 'down' | null
+  readonly rises: readonly Instant[]
+  readonly sets: readonly Instant[]
+}
+
+export function sunEvents(place: { lat: number; lon: number; zone: string }, date: string): SunEvents {
+  const day = DateTime.fromISO(date, { zone: place.zone })
+  const times = [-1, 0, 1].map((shift) => sunTimes(place.lat, place.lon, day.plus({ days: shift }).toFormat('yyyy-MM-dd'), place.zone))
+  const own = times[1] as (typeof times)[number]
+  return {
+    date, sunriseAt: own.sunriseAt, sunsetAt: own.sunsetAt, always: own.always,
+    rises: times.flatMap((each) => each.sunriseAt ?? []), sets: times.flatMap((each) => each.sunsetAt ?? [])
+  }
+}
+
+/** Is the sun up, and how many minutes to sunset less the closing-up time; after sunset the last one counts, so it is negative. */
+export function daylight(sun: SunEvents, now: Instant, closeUpMin: number): { sunUp: boolean; daylightMin: number | null } {
+  const lastRise = Math.max(...sun.rises.filter((at) => at <= now))
+  const lastSet = Math.max(...sun.sets.filter((at) => at <= now))
+  const nextRise = Math.min(...sun.rises.filter((at) => at > now))
+  const nextSet = Math.min(...sun.sets.filter((at) => at > now))
+  const sunUp = upBetween(lastRise, lastSet, nextRise, nextSet, sun.always)
+  const sunset = sunUp ? nextSet : lastSet
+  return { sunUp, daylightMin: Number.isFinite(sunset) ? (sunset - now) / 60 - closeUpMin : null }
+}
+
+/** Missing events are infinite here: none before is −∞, none after is +∞. */
+function upBetween(lastRise: number, lastSet: number, nextRise: number, nextSet: number, always: SunEvents['always']): boolean {
+  if (lastRise !== lastSet) return lastRise > lastSet
+  if (nextRise !== nextSet) return nextSet < nextRise
+  return always === 'up'
+}
