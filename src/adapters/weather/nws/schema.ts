@@ -34,7 +34,6 @@ function layer(unit: Unit) {
       if (values.length > 0 && !factorFits) context.addIssue(`unknown unit: ${uom}`)
       return values.map(({ validTime, value }) => ({ validTime, value: value === null || !from ? null : convert(value, from, unit) }))
     })
-    .nullish()
 }
 
 const weather = z
@@ -43,21 +42,21 @@ const weather = z
   })
   .nullish()
 
-type Layer = z.infer<ReturnType<typeof layer>>
+type Layer = z.infer<ReturnType<typeof layer>> | null | undefined
 
 /** A NWS gridpoint answer → hours. Its dew point is over water; it has no sunshine. */
 export const nwsAnswer = z
   .object({
     properties: z.object({
       updateTime: instantField.nullish(),
-      temperature: layer('C').refine((list) => list !== null && list !== undefined, 'missing'),
-      dewpoint: layer('C'),
-      relativeHumidity: layer('%'),
-      windSpeed: layer('km/h'),
-      windGust: layer('km/h'),
-      skyCover: layer('%'),
-      probabilityOfPrecipitation: layer('%'),
-      quantitativePrecipitation: layer('mm'),
+      temperature: layer('C'),
+      dewpoint: layer('C').nullish(),
+      relativeHumidity: layer('%').nullish(),
+      windSpeed: layer('km/h').nullish(),
+      windGust: layer('km/h').nullish(),
+      skyCover: layer('%').nullish(),
+      probabilityOfPrecipitation: layer('%').nullish(),
+      quantitativePrecipitation: layer('mm').nullish(),
       weather
     })
   })
