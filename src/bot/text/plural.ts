@@ -8,7 +8,9 @@ export interface Forms {
 }
 
 const rules: Readonly<Record<Lang, Intl.PluralRules>> = {
-  en: new Intl.PluralRules('en'), es: new Intl.PluralRules('es'), fr: new Intl.PluralRules('fr')
+  en: new Intl.PluralRules('en'),
+  es: new Intl.PluralRules('es'),
+  fr: new Intl.PluralRules('fr')
 }
 
 /**

@@ -4,12 +4,14 @@ export type CommandName = (typeof commandNames)[number]
 /** How a command is written, and one example. Grammar in English words: the words of all languages count always. */
 export const usages: Readonly<Record<CommandName, { readonly usage: string; readonly example: string }>> = {
   spray: {
-    usage: 'spray [air T] [deck T] [rh N] [wind V] [gust V] [rain | rain N % | no rain] [no thunder] [kit T] [dry] [clean] [mixed] [relaxed] [tight purged nozzle tested] · spray override REASON',
+    usage:
+      'spray [air T] [deck T] [rh N] [wind V] [gust V] [rain | rain N % | no rain] [no thunder] [kit T] [dry] [clean] [mixed] [relaxed] [tight purged nozzle tested] · spray override REASON',
     example: '/spray air 20 deck 18 rh 60 wind 10 gust 18 rain 10 % dry clean'
   },
   air: { usage: 'air [air T] [rh N] [wind V] [gust V] [rain N %] [thunder | no thunder]', example: '/air wind 18 gust 30 no thunder' },
   weld: {
-    usage: 'weld [sheet T] [lap clean] [dry] [lead L AREA] · weld NAME WIDTH… PEEL [warm] [set T] [speed V] [thick MM] [by WHO] · weld NAME restart | power | set T | speed V | nozzle | operator WHO | off',
+    usage:
+      'weld [sheet T] [lap clean] [dry] [lead L AREA] · weld NAME WIDTH… PEEL [warm] [set T] [speed V] [thick MM] [by WHO] · weld NAME restart | power | set T | speed V | nozzle | operator WHO | off',
     example: '/weld robot 41 40 42 mm film set 480 speed 2.5'
   },
   strip: { usage: 'strip WIDTH [gap G] [off O] [edge RUN] [sheets N] [roll L] [xN]', example: '/strip 2 m gap 6' },
@@ -22,7 +24,10 @@ export const usages: Readonly<Record<CommandName, { readonly usage: string; read
     example: '/kit K7 iso 24 resin 23 mixed box 28'
   },
   foam: { usage: 'foam [SECONDS s] [even | streaks | dark | brittle | soft | tacky | flat]', example: '/foam 45 s even' },
-  laid: { usage: 'laid AREA [sheets N] [course N] [kit NAME] [robot LENGTH] [hand LENGTH]', example: '/laid 42 m2 sheets 2 course 4 kit K7 robot 20 hand 4' },
+  laid: {
+    usage: 'laid AREA [sheets N] [course N] [kit NAME] [robot LENGTH] [hand LENGTH]',
+    example: '/laid 42 m2 sheets 2 course 4 kit K7 robot 20 hand 4'
+  },
   site: { usage: 'site [NAME] [KEY VALUE]… · site new NAME at LAT,LON zone ZONE · site NAME closed', example: '/site units us morning 05:30' },
   help: { usage: 'help [COMMAND]', example: '/seamhand help spray' },
   me: { usage: 'me [lang en | es | fr] [units metric | us]', example: '/seamhand me lang es units us' },

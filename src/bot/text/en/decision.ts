@@ -20,10 +20,29 @@ export const decision: Pick<Text, 'decision'> = {
     closeUp: 'Rain is coming: close up now.',
     rest: 'also',
     welders: 'welders',
+    overridden: 'A supervisor goes ahead against the decision: it is in the record.',
     numbers: {
-      airC: 'air', rhPct: 'humidity', dewPointC: 'dew point', frostPointC: 'frost point', wetBulbC: 'wet bulb', substrateC: 'substrate', dewMarginK: 'dew margin',
-      kitColdC: 'kit, coldest', kitHotC: 'kit, hottest', windKmh: 'mean wind', gustKmh: 'gust', rainChancePct: 'chance of rain', heatIndexC: 'heat index', windChillC: 'wind chill',
-      daylightMin: 'daylight after closing up', wbgtC: 'WBGT', openTimeS: 'open time', reachM: 'reach of a run', stopEveryM: 'stop and roll every', sheetC: 'sheet', dropPct: 'voltage drop'
+      airC: 'air',
+      rhPct: 'humidity',
+      dewPointC: 'dew point',
+      frostPointC: 'frost point',
+      wetBulbC: 'wet bulb',
+      substrateC: 'substrate',
+      dewMarginK: 'dew margin',
+      kitColdC: 'kit, coldest',
+      kitHotC: 'kit, hottest',
+      windKmh: 'mean wind',
+      gustKmh: 'gust',
+      rainChancePct: 'chance of rain',
+      heatIndexC: 'heat index',
+      windChillC: 'wind chill',
+      daylightMin: 'daylight after closing up',
+      wbgtC: 'WBGT',
+      openTimeS: 'open time',
+      reachM: 'reach of a run',
+      stopEveryM: 'stop and roll every',
+      sheetC: 'sheet',
+      dropPct: 'voltage drop'
     }
   }
 }

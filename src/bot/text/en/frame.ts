@@ -33,6 +33,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
   },
   frame: {
     quote: (word) => `“${word}”`,
+    colon: ': ',
     yes: 'yes',
     no: 'no',
     or: 'or',
@@ -41,7 +42,10 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     undo: (ids) => `undo within 10 min (undo ${ids})`,
     decision: (id) => `decision ${id}`,
     attribution: {
-      met: 'Data from MET Norway', nws: 'Data from the US National Weather Service', 'open-meteo': 'Weather data by Open-Meteo.com', sample: 'Weather: invented week, demo'
+      met: 'Data from MET Norway',
+      nws: 'Data from the US National Weather Service',
+      'open-meteo': 'Weather data by Open-Meteo.com',
+      sample: 'Weather: invented week, demo'
     },
     from: (source) => `Weather from ${source}`,
     issued: (at) => `issued ${at}`,

@@ -26,8 +26,20 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     notCleared: 'not cleared: weld a coupon',
     notClearedBy: (cause) => `not cleared (${cause}): weld a coupon`,
     lapsedBy: {
-      failed: 'coupon failed', restart: 'restarted', power: 'power lost or changed', set: 'set-point changed', speed: 'speed changed', nozzle: 'nozzle or roller changed', operator: 'other operator',
-      thickness: 'other thickness', 'half-day': 'new half-day', air: 'air temperature changed', sheet: 'sheet temperature changed', wind: 'wind changed', cloud: 'sun or cloud changed', rain: 'rain since'
+      failed: 'coupon failed',
+      restart: 'restarted',
+      power: 'power lost or changed',
+      set: 'set-point changed',
+      speed: 'speed changed',
+      nozzle: 'nozzle or roller changed',
+      operator: 'other operator',
+      thickness: 'other thickness',
+      'half-day': 'new half-day',
+      air: 'air temperature changed',
+      sheet: 'sheet temperature changed',
+      wind: 'wind changed',
+      cloud: 'sun or cloud changed',
+      rain: 'rain since'
     },
     onHold: (metres) => `${metres} on hold: probe all, cut back until two are good, patch the cuts`,
     trend: (mean, sigma) => `widths: mean ${mean}, standard deviation ${sigma}`,
@@ -49,7 +61,16 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     course: (n) => `course ${n}`,
     on: { lap: 'side lap', end: 'end joint', strip: 'cover strip', patch: 'patch' },
     causes: {
-      film: 'film', parted: 'faces parted', scorched: 'scorched', glossy: 'glossy', uneven: 'uneven', wrinkled: 'wrinkled', wet: 'wet', dirty: 'dirty', cold: 'cold weld', foam: 'foam in the lap'
+      film: 'film',
+      parted: 'faces parted',
+      scorched: 'scorched',
+      glossy: 'glossy',
+      uneven: 'uneven',
+      wrinkled: 'wrinkled',
+      wet: 'wet',
+      dirty: 'dirty',
+      cold: 'cold weld',
+      foam: 'foam in the lap'
     },
     at: (distance) => `at ${distance}`,
     long: (length) => `${length} long`,
@@ -72,7 +93,11 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
   },
   foam: {
     verdicts: {
-      good: 'good foam', 'iso-rich': 'iso-rich: dark or brittle', 'resin-rich': 'resin-rich: soft or tacky', cold: 'cold: slow, flat', stop: 'stop: streaks or off ratio'
+      good: 'good foam',
+      'iso-rich': 'iso-rich: dark or brittle',
+      'resin-rich': 'resin-rich: soft or tacky',
+      cold: 'cold: slow, flat',
+      stop: 'stop: streaks or off ratio'
     },
     openTime: (amount) => `open time ${amount}`,
     scale: (times) => `${times} times the open time of the limits sheet`
@@ -89,20 +114,39 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     sites: 'sites',
     none: 'no sites yet: site new NAME at LAT,LON zone ZONE',
     keys: {
-      place: 'place', zone: 'time zone', units: 'units', lang: 'language', posts: 'posts', morning: 'morning post', evening: 'evening post', days: 'working days', hours: 'working hours',
-      limits: 'limits sheet', substrate: 'substrate', channel: 'channel', roof: 'roof'
+      place: 'place',
+      zone: 'time zone',
+      units: 'units',
+      lang: 'language',
+      posts: 'posts',
+      morning: 'morning post',
+      evening: 'evening post',
+      days: 'working days',
+      hours: 'working hours',
+      limits: 'limits sheet',
+      substrate: 'substrate',
+      channel: 'channel',
+      roof: 'roof'
     },
     units: { metric: 'metric', us: 'US' },
     langs: { en: 'English', es: 'Spanish', fr: 'French' },
     posts: { evening: 'evening', morning: 'morning', watch: 'watch', 'wrap-up': 'wrap-up' },
     noPosts: 'none',
-    substrates: { board: 'insulation board', foil: 'foil-faced board', concrete: 'concrete', steel: 'steel deck', membrane: 'old sheet', plywood: 'plywood' },
+    substrates: {
+      board: 'insulation board',
+      foil: 'foil-faced board',
+      concrete: 'concrete',
+      steel: 'steel deck',
+      membrane: 'old sheet',
+      plywood: 'plywood'
+    },
     roof: (width, depth, height) => `${width} × ${depth}, ${height} high`,
     noChannel: 'none',
     closed: 'site closed'
   },
   person: {
     me: 'your settings',
+    asSite: 'as the site',
     undone: (ids) => `undone: ${ids}`,
     nothingUndone: 'nothing to undo'
   },

@@ -19,7 +19,7 @@ export const refusal: RefusalWords = {
     inconsistent: (wrong) => `These do not go together: ${of(wrong)}.`,
     duplicate: (wrong) => `Given twice with two values: ${of(wrong)}.`,
     'not-found': (wrong) => `Not found: ${of(wrong)}.`,
-    'wrong-state': (wrong) => `Not possible now: ${of(wrong)}${wrong.state === null ? '' : `, it is ${wrong.state}`}.`,
+    'wrong-state': (wrong) => `Not possible now: ${of(wrong)}${wrong.state === null ? '' : `, ${wrong.state}`}.`,
     'not-allowed': (wrong) => (wrong.who === null ? `Not allowed: ${of(wrong)}.` : `Not allowed: only for ${wrong.who}.`),
     'no-site': (wrong) => (wrong.word === null ? 'Which site is not clear.' : `No such site: ${wrong.word}.`),
     'bad-option': (wrong) => `Wrong option: ${of(wrong)}.`,
@@ -29,17 +29,44 @@ export const refusal: RefusalWords = {
     internal: (wrong) => `Something failed inside${wrong.ref === null ? '' : `, reference ${wrong.ref}`}.`
   },
   next: {
-    empty: 'Write help for the list of commands.', 'too-long': 'Write less, in several messages.', 'unknown-command': 'Write help for the list of commands.', 'unknown-word': null,
-    missing: null, 'bad-number': 'Write digits, one comma or point: 12.5', 'ambiguous-number': null, 'wrong-unit': null, 'out-of-range': 'Check the value and its unit.', inconsistent: null,
-    duplicate: 'Give it once.', 'not-found': null, 'wrong-state': null, 'not-allowed': 'Ask a supervisor.', 'no-site': 'Name a site or make one: site new NAME at LAT,LON zone ZONE',
-    'bad-option': null, config: 'Correct the settings and start again.', store: 'Try again. If it stays, tell who runs the bot.', 'weather-file': 'Give a forecast file of a known source.',
+    empty: 'Write help for the list of commands.',
+    'too-long': 'Write less, in several messages.',
+    'unknown-command': 'Write help for the list of commands.',
+    'unknown-word': null,
+    missing: null,
+    'bad-number': 'Write digits, one comma or point: 12.5',
+    'ambiguous-number': null,
+    'wrong-unit': null,
+    'out-of-range': 'Check the value and its unit.',
+    inconsistent: null,
+    duplicate: 'Give it once.',
+    'not-found': null,
+    'wrong-state': null,
+    'not-allowed': 'Ask a supervisor.',
+    'no-site': 'Name a site or make one: site new NAME at LAT,LON zone ZONE',
+    'bad-option': null,
+    config: 'Correct the settings and start again.',
+    store: 'Try again. If it stays, tell who runs the bot.',
+    'weather-file': 'Give a forecast file of a known source.',
     internal: 'Tell who runs the bot, with the reference.'
   },
   nothingLogged: 'Nothing was logged.',
   understood: (list) => `Understood: ${list}`,
   nearest: (list) => `Did you mean ${list}?`,
   sites: (list) => `Sites: ${list}`,
-  who: { supervisor: 'supervisors', supervisors: 'supervisors', author: 'the one who logged it', crew: 'the crew' }
+  who: { supervisor: 'supervisors', supervisors: 'supervisors', author: 'the one who logged it', crew: 'the crew' },
+  states: {
+    closed: 'it is closed',
+    exists: 'there is one already',
+    undone: 'undone already',
+    'too-late': 'logged more than 10 min ago',
+    'built-on': 'a later entry stands on it',
+    decision: 'decisions stay',
+    override: 'overrides stay',
+    undo: 'an undo stays',
+    correction: 'a correction stays',
+    setting: 'set it again instead'
+  }
 }
 
 function range({ from, to }: Wrong): string {

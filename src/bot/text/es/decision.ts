@@ -20,11 +20,29 @@ export const decision: Pick<Text, 'decision'> = {
     closeUp: 'Viene lluvia: cerrar ahora.',
     rest: 'además',
     welders: 'soldadoras',
+    overridden: 'Un supervisor sigue adelante contra la decisión: queda en el registro.',
     numbers: {
-      airC: 'aire', rhPct: 'humedad', dewPointC: 'punto de rocío', frostPointC: 'punto de escarcha', wetBulbC: 'bulbo húmedo', substrateC: 'sustrato', dewMarginK: 'margen al rocío',
-      kitColdC: 'juego, lo más frío', kitHotC: 'juego, lo más caliente', windKmh: 'viento medio', gustKmh: 'racha', rainChancePct: 'probabilidad de lluvia', heatIndexC: 'índice de calor',
-      windChillC: 'sensación térmica', daylightMin: 'luz de día después de cerrar', wbgtC: 'WBGT', openTimeS: 'tiempo abierto', reachM: 'alcance de una pasada', stopEveryM: 'parar y pasar rodillo cada',
-      sheetC: 'lámina', dropPct: 'caída de tensión'
+      airC: 'aire',
+      rhPct: 'humedad',
+      dewPointC: 'punto de rocío',
+      frostPointC: 'punto de escarcha',
+      wetBulbC: 'bulbo húmedo',
+      substrateC: 'sustrato',
+      dewMarginK: 'margen al rocío',
+      kitColdC: 'juego, lo más frío',
+      kitHotC: 'juego, lo más caliente',
+      windKmh: 'viento medio',
+      gustKmh: 'racha',
+      rainChancePct: 'probabilidad de lluvia',
+      heatIndexC: 'índice de calor',
+      windChillC: 'sensación térmica',
+      daylightMin: 'luz de día después de cerrar',
+      wbgtC: 'WBGT',
+      openTimeS: 'tiempo abierto',
+      reachM: 'alcance de una pasada',
+      stopEveryM: 'parar y pasar rodillo cada',
+      sheetC: 'lámina',
+      dropPct: 'caída de tensión'
     }
   }
 }

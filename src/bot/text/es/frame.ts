@@ -33,6 +33,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
   },
   frame: {
     quote: (word) => `«${word}»`,
+    colon: ': ',
     yes: 'sí',
     no: 'no',
     or: 'o',
@@ -41,7 +42,10 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     undo: (ids) => `deshacer en 10 min (deshacer ${ids})`,
     decision: (id) => `decisión ${id}`,
     attribution: {
-      met: 'Datos de MET Norway', nws: 'Datos del US National Weather Service', 'open-meteo': 'Datos meteorológicos de Open-Meteo.com', sample: 'Tiempo: semana inventada, demostración'
+      met: 'Datos de MET Norway',
+      nws: 'Datos del US National Weather Service',
+      'open-meteo': 'Datos meteorológicos de Open-Meteo.com',
+      sample: 'Tiempo: semana inventada, demostración'
     },
     from: (source) => `Tiempo de ${source}`,
     issued: (at) => `emitido ${at}`,

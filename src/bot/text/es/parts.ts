@@ -26,9 +26,20 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     notCleared: 'no habilitada: soldar una probeta',
     notClearedBy: (cause) => `no habilitada (${cause}): soldar una probeta`,
     lapsedBy: {
-      failed: 'probeta fallida', restart: 'reinicio', power: 'corte o cambio de corriente', set: 'cambio de ajuste', speed: 'cambio de velocidad', nozzle: 'cambio de boquilla o rodillo',
-      operator: 'otro operador', thickness: 'otro espesor', 'half-day': 'nueva media jornada', air: 'cambió la temperatura del aire', sheet: 'cambió la temperatura de la lámina',
-      wind: 'cambió el viento', cloud: 'cambió el sol o la nube', rain: 'llovió desde entonces'
+      failed: 'probeta fallida',
+      restart: 'reinicio',
+      power: 'corte o cambio de corriente',
+      set: 'cambio de ajuste',
+      speed: 'cambio de velocidad',
+      nozzle: 'cambio de boquilla o rodillo',
+      operator: 'otro operador',
+      thickness: 'otro espesor',
+      'half-day': 'nueva media jornada',
+      air: 'cambió la temperatura del aire',
+      sheet: 'cambió la temperatura de la lámina',
+      wind: 'cambió el viento',
+      cloud: 'cambió el sol o la nube',
+      rain: 'llovió desde entonces'
     },
     onHold: (metres) => `${metres} retenidos: repasar todo con punzón, cortar hasta dos buenas, parchar los cortes`,
     trend: (mean, sigma) => `anchos: media ${mean}, desviación típica ${sigma}`,
@@ -51,7 +62,15 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     course: (n) => `hilera ${n}`,
     on: { lap: 'traslape lateral', end: 'junta a tope', strip: 'tira cubrejunta', patch: 'parche' },
     causes: {
-      film: 'película', parted: 'caras separadas', scorched: 'quemado', glossy: 'brillante', uneven: 'desigual', wrinkled: 'arrugado', wet: 'mojado', dirty: 'sucio', cold: 'soldadura fría',
+      film: 'película',
+      parted: 'caras separadas',
+      scorched: 'quemado',
+      glossy: 'brillante',
+      uneven: 'desigual',
+      wrinkled: 'arrugado',
+      wet: 'mojado',
+      dirty: 'sucio',
+      cold: 'soldadura fría',
       foam: 'espuma en el traslape'
     },
     at: (distance) => `a ${distance}`,
@@ -71,11 +90,15 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     lot: (lot) => `lote ${lot}`,
     places: { box: 'caja caliente', store: 'almacén', deck: 'cubierta' },
     empty: 'vacío',
-    none: 'sin juegos todavía: juego K1 iso 24 resina 23 mezclado'
+    none: 'sin juegos todavía: kit K1 iso 24 resina 23 mezclado'
   },
   foam: {
     verdicts: {
-      good: 'espuma buena', 'iso-rich': 'exceso de iso: oscura o quebradiza', 'resin-rich': 'exceso de resina: blanda o pegajosa', cold: 'fría: lenta, sin subir', stop: 'parar: vetas o mala proporción'
+      good: 'espuma buena',
+      'iso-rich': 'exceso de iso: oscura o quebradiza',
+      'resin-rich': 'exceso de resina: blanda o pegajosa',
+      cold: 'fría: lenta, sin subir',
+      stop: 'parar: vetas o mala proporción'
     },
     openTime: (amount) => `tiempo abierto ${amount}`,
     scale: (times) => `${times} veces el tiempo abierto de la hoja de límites`
@@ -90,22 +113,41 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
   site: {
     title: (name) => `obra ${name}`,
     sites: 'obras',
-    none: 'sin obras todavía: obra new NOMBRE at LAT,LON zone ZONA',
+    none: 'sin obras todavía: site new NOMBRE at LAT,LON zone ZONA',
     keys: {
-      place: 'lugar', zone: 'zona horaria', units: 'unidades', lang: 'idioma', posts: 'avisos', morning: 'aviso de la mañana', evening: 'aviso de la tarde', days: 'días de trabajo',
-      hours: 'horas de trabajo', limits: 'hoja de límites', substrate: 'sustrato', channel: 'canal', roof: 'techo'
+      place: 'lugar',
+      zone: 'zona horaria',
+      units: 'unidades',
+      lang: 'idioma',
+      posts: 'avisos',
+      morning: 'aviso de la mañana',
+      evening: 'aviso de la tarde',
+      days: 'días de trabajo',
+      hours: 'horas de trabajo',
+      limits: 'hoja de límites',
+      substrate: 'sustrato',
+      channel: 'canal',
+      roof: 'techo'
     },
     units: { metric: 'métricas', us: 'de EE. UU.' },
     langs: { en: 'inglés', es: 'español', fr: 'francés' },
     posts: { evening: 'tarde', morning: 'mañana', watch: 'vigilancia', 'wrap-up': 'cierre del día' },
     noPosts: 'ninguno',
-    substrates: { board: 'placa aislante', foil: 'placa con aluminio', concrete: 'hormigón', steel: 'chapa de acero', membrane: 'lámina vieja', plywood: 'contrachapado' },
+    substrates: {
+      board: 'placa aislante',
+      foil: 'placa con aluminio',
+      concrete: 'hormigón',
+      steel: 'chapa de acero',
+      membrane: 'lámina vieja',
+      plywood: 'contrachapado'
+    },
     roof: (width, depth, height) => `${width} × ${depth}, ${height} de alto`,
     noChannel: 'ninguno',
     closed: 'obra cerrada'
   },
   person: {
     me: 'sus ajustes',
+    asSite: 'como la obra',
     undone: (ids, count) => `${count === 1 ? 'deshecho' : 'deshechos'}: ${ids}`,
     nothingUndone: 'nada que deshacer'
   },

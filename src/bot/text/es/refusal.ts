@@ -19,7 +19,7 @@ export const refusal: RefusalWords = {
     inconsistent: (wrong) => `No concuerda: ${of(wrong)}.`,
     duplicate: (wrong) => `Dado dos veces con dos valores: ${of(wrong)}.`,
     'not-found': (wrong) => `No existe: ${of(wrong)}.`,
-    'wrong-state': (wrong) => `Ahora no es posible: ${of(wrong)}${wrong.state === null ? '' : `, está ${wrong.state}`}.`,
+    'wrong-state': (wrong) => `Ahora no es posible: ${of(wrong)}${wrong.state === null ? '' : `, ${wrong.state}`}.`,
     'not-allowed': (wrong) => (wrong.who === null ? `No permitido: ${of(wrong)}.` : `No permitido: solo para ${wrong.who}.`),
     'no-site': (wrong) => (wrong.word === null ? 'No está claro qué obra.' : `No existe esa obra: ${wrong.word}.`),
     'bad-option': (wrong) => `Opción equivocada: ${of(wrong)}.`,
@@ -29,17 +29,44 @@ export const refusal: RefusalWords = {
     internal: (wrong) => `Algo falló por dentro${wrong.ref === null ? '' : `, referencia ${wrong.ref}`}.`
   },
   next: {
-    empty: 'Escribir ayuda para la lista de comandos.', 'too-long': 'Escribir menos, en varios mensajes.', 'unknown-command': 'Escribir ayuda para la lista de comandos.', 'unknown-word': null,
-    missing: null, 'bad-number': 'Escribir cifras, una coma o un punto: 12,5', 'ambiguous-number': null, 'wrong-unit': null, 'out-of-range': 'Revisar el valor y su unidad.', inconsistent: null,
-    duplicate: 'Darlo una sola vez.', 'not-found': null, 'wrong-state': null, 'not-allowed': 'Pedirlo a un supervisor.', 'no-site': 'Nombrar una obra o crear una: obra new NOMBRE at LAT,LON zone ZONA',
-    'bad-option': null, config: 'Corregir los ajustes y arrancar otra vez.', store: 'Intentar otra vez. Si sigue, avisar a quien lleva el bot.', 'weather-file': 'Dar un archivo de pronóstico de una fuente conocida.',
+    empty: 'Escribir ayuda para la lista de comandos.',
+    'too-long': 'Escribir menos, en varios mensajes.',
+    'unknown-command': 'Escribir ayuda para la lista de comandos.',
+    'unknown-word': null,
+    missing: null,
+    'bad-number': 'Escribir cifras, una coma o un punto: 12,5',
+    'ambiguous-number': null,
+    'wrong-unit': null,
+    'out-of-range': 'Revisar el valor y su unidad.',
+    inconsistent: null,
+    duplicate: 'Darlo una sola vez.',
+    'not-found': null,
+    'wrong-state': null,
+    'not-allowed': 'Pedirlo a un supervisor.',
+    'no-site': 'Nombrar una obra o crear una: site new NOMBRE at LAT,LON zone ZONA',
+    'bad-option': null,
+    config: 'Corregir los ajustes y arrancar otra vez.',
+    store: 'Intentar otra vez. Si sigue, avisar a quien lleva el bot.',
+    'weather-file': 'Dar un archivo de pronóstico de una fuente conocida.',
     internal: 'Avisar a quien lleva el bot, con la referencia.'
   },
   nothingLogged: 'No se anotó nada.',
   understood: (list) => `Entendido: ${list}`,
   nearest: (list) => `¿Quiso decir ${list}?`,
   sites: (list) => `Obras: ${list}`,
-  who: { supervisor: 'supervisores', supervisors: 'supervisores', author: 'quien lo anotó', crew: 'la cuadrilla' }
+  who: { supervisor: 'supervisores', supervisors: 'supervisores', author: 'quien lo anotó', crew: 'la cuadrilla' },
+  states: {
+    closed: 'está cerrada',
+    exists: 'ya hay una',
+    undone: 'ya deshecho',
+    'too-late': 'anotado hace más de 10 min',
+    'built-on': 'hay un registro posterior que depende de él',
+    decision: 'las decisiones quedan',
+    override: 'una orden contra la decisión queda',
+    undo: 'lo deshecho queda',
+    correction: 'una corrección queda',
+    setting: 'ajustarlo otra vez'
+  }
 }
 
 function range({ from, to }: Wrong): string {

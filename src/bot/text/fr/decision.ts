@@ -20,11 +20,29 @@ export const decision: Pick<Text, 'decision'> = {
     closeUp: 'La pluie arrive : fermer maintenant.',
     rest: 'en plus',
     welders: 'soudeuses',
+    overridden: 'Un chef de chantier passe outre à la décision : c’est noté au journal.',
     numbers: {
-      airC: 'air', rhPct: 'humidité', dewPointC: 'point de rosée', frostPointC: 'point de gelée', wetBulbC: 'bulbe humide', substrateC: 'support', dewMarginK: 'écart à la rosée',
-      kitColdC: 'trousse, au plus froid', kitHotC: 'trousse, au plus chaud', windKmh: 'vent moyen', gustKmh: 'rafale', rainChancePct: 'risque de pluie', heatIndexC: 'indice de chaleur',
-      windChillC: 'refroidissement éolien', daylightMin: 'jour restant après fermeture', wbgtC: 'WBGT', openTimeS: 'temps ouvert', reachM: 'portée d’une passe',
-      stopEveryM: 'arrêter et maroufler tous les', sheetC: 'feuille', dropPct: 'chute de tension'
+      airC: 'air',
+      rhPct: 'humidité',
+      dewPointC: 'point de rosée',
+      frostPointC: 'point de gelée',
+      wetBulbC: 'bulbe humide',
+      substrateC: 'support',
+      dewMarginK: 'écart à la rosée',
+      kitColdC: 'trousse, au plus froid',
+      kitHotC: 'trousse, au plus chaud',
+      windKmh: 'vent moyen',
+      gustKmh: 'rafale',
+      rainChancePct: 'risque de pluie',
+      heatIndexC: 'indice de chaleur',
+      windChillC: 'refroidissement éolien',
+      daylightMin: 'jour restant après fermeture',
+      wbgtC: 'WBGT',
+      openTimeS: 'temps ouvert',
+      reachM: 'portée d’une passe',
+      stopEveryM: 'arrêter et maroufler tous les',
+      sheetC: 'feuille',
+      dropPct: 'chute de tension'
     }
   }
 }

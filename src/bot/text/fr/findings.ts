@@ -15,29 +15,150 @@ export const findings: Readonly<Record<FindingId, FindingWords>> = {
   'rain-coming': measured('pluie avant mise hors d’eau'),
   'wind-mean': measured('vent moyen'),
   'wind-gust': measured('niveau des rafales'),
-  daylight: { name: 'jour restant après fermeture', is: { go: 'il reste du jour', caution: 'il reste peu de jour', unknown: 'jour restant : inconnu', 'no-go': 'trop tard pour fermer de jour' } },
-  'substrate-dry': { name: 'support sec', is: { go: 'support sec', caution: 'support à peine sec', unknown: 'support sec : pas déclaré', 'no-go': 'support mouillé' } },
-  'fleece-dry': { name: 'feutre sec', is: { go: 'feutre sec', caution: 'feutre à peine sec', unknown: 'feutre sec : pas déclaré', 'no-go': 'feutre mouillé' } },
-  'seam-dry': { name: 'joint sec', is: { go: 'joint sec', caution: 'joint à peine sec', unknown: 'joint sec : pas déclaré', 'no-go': 'joint mouillé' } },
-  'substrate-clean': { name: 'support propre', is: { go: 'support propre', caution: 'support à peine propre', unknown: 'support propre : pas déclaré', 'no-go': 'support sale' } },
-  'lap-clean': { name: 'recouvrement propre', is: { go: 'recouvrement propre', caution: 'recouvrement à peine propre', unknown: 'recouvrement propre : pas déclaré', 'no-go': 'recouvrement sale' } },
-  compatibility: { name: 'ce que touche la feuille', is: { go: 'ce que touche la feuille est compatible', caution: 'ce que touche la feuille : demander au fabricant', unknown: 'ce que touche la feuille : pas déclaré', 'no-go': 'feuille au contact de ce qui l’abîme' } },
-  intakes: { name: 'prises d’air', is: { go: 'aucune prise d’air proche', caution: 'prises d’air fermées ou masquées', unknown: 'prises d’air : pas déclaré', 'no-go': 'prise d’air ouverte sous le vent' } },
-  'deck-moisture': { name: 'essai d’humidité du béton', is: { go: 'humidité du béton : essai réussi', caution: 'humidité du béton près de la limite', unknown: 'humidité du béton : pas d’essai', 'no-go': 'humidité du béton : essai raté' } },
-  'sheet-relaxed': { name: 'feuille déroulée depuis', is: { go: 'feuille détendue', caution: 'feuille pas assez détendue', unknown: 'feuille détendue : pas déclaré', 'no-go': 'feuille encore enroulée' } },
-  'kit-mixed': { name: 'trousse mélangée', is: { go: 'trousse mélangée', caution: 'trousse mélangée depuis trop longtemps', unknown: 'trousse mélangée : pas déclaré', 'no-go': 'trousse pas mélangée' } },
-  'adhesive-date': { name: 'colle, reste avant péremption', is: { go: 'colle dans les délais', caution: 'colle bientôt périmée', unknown: 'péremption de la colle : inconnue', 'no-go': 'colle périmée' } },
-  'start-up': { name: 'démarrage', is: { go: 'démarrage fait', caution: 'démarrage à moitié fait', unknown: 'démarrage : tout n’est pas déclaré', 'no-go': 'démarrage raté : fuite, pas purgé ou essai mauvais' } },
-  coupon: { name: 'éprouvette', is: { go: 'toutes les soudeuses validées', caution: 'éprouvette près de la limite', unknown: 'éprouvette : aucune ce jour', 'no-go': 'soudeuse pas validée' } },
-  power: { name: 'chute de tension', is: { go: 'tension suffisante', caution: 'tension près de la limite', unknown: 'tension : pas déclarée ce jour', 'no-go': 'chute de tension trop forte' } },
-  'traffic-wait': { name: 'temps depuis la pose de la feuille', is: { go: 'on peut marcher sur la feuille', caution: 'feuille fraîche', unknown: 'temps depuis la pose de la feuille : inconnu', 'no-go': 'feuille trop fraîche pour marcher dessus' } },
-  thunder: { name: 'tonnerre', is: { go: 'pas de tonnerre', caution: 'tonnerre prévu d’ici 2 h', unknown: 'tonnerre : inconnu', 'no-go': 'tonnerre' } },
-  heat: { name: 'indice de chaleur', is: { go: 'indice de chaleur', caution: 'chaleur', unknown: 'chaleur : inconnue', 'no-go': 'trop chaud pour les gens' } },
-  cold: { name: 'température ressentie', is: { go: 'température ressentie', caution: 'froid', unknown: 'froid : inconnu', 'no-go': 'trop froid pour les gens' } },
-  ice: { name: 'température de surface', is: { go: 'pas de verglas', caution: 'verglas possible', unknown: 'verglas : inconnu', 'no-go': 'verglas : gelé et mouillé' } },
+  daylight: {
+    name: 'jour restant après fermeture',
+    is: { go: 'il reste du jour', caution: 'il reste peu de jour', unknown: 'jour restant : inconnu', 'no-go': 'trop tard pour fermer de jour' }
+  },
+  'substrate-dry': {
+    name: 'support sec',
+    is: { go: 'support sec', caution: 'support à peine sec', unknown: 'support sec : pas déclaré', 'no-go': 'support mouillé' }
+  },
+  'fleece-dry': {
+    name: 'feutre sec',
+    is: { go: 'feutre sec', caution: 'feutre à peine sec', unknown: 'feutre sec : pas déclaré', 'no-go': 'feutre mouillé' }
+  },
+  'seam-dry': {
+    name: 'joint sec',
+    is: { go: 'joint sec', caution: 'joint à peine sec', unknown: 'joint sec : pas déclaré', 'no-go': 'joint mouillé' }
+  },
+  'substrate-clean': {
+    name: 'support propre',
+    is: { go: 'support propre', caution: 'support à peine propre', unknown: 'support propre : pas déclaré', 'no-go': 'support sale' }
+  },
+  'lap-clean': {
+    name: 'recouvrement propre',
+    is: {
+      go: 'recouvrement propre',
+      caution: 'recouvrement à peine propre',
+      unknown: 'recouvrement propre : pas déclaré',
+      'no-go': 'recouvrement sale'
+    }
+  },
+  compatibility: {
+    name: 'ce que touche la feuille',
+    is: {
+      go: 'ce que touche la feuille est compatible',
+      caution: 'ce que touche la feuille : demander au fabricant',
+      unknown: 'ce que touche la feuille : pas déclaré',
+      'no-go': 'feuille au contact de ce qui l’abîme'
+    }
+  },
+  intakes: {
+    name: 'prises d’air',
+    is: {
+      go: 'aucune prise d’air proche',
+      caution: 'prises d’air fermées ou masquées',
+      unknown: 'prises d’air : pas déclaré',
+      'no-go': 'prise d’air ouverte sous le vent'
+    }
+  },
+  'deck-moisture': {
+    name: 'essai d’humidité du béton',
+    is: {
+      go: 'humidité du béton : essai réussi',
+      caution: 'humidité du béton près de la limite',
+      unknown: 'humidité du béton : pas d’essai',
+      'no-go': 'humidité du béton : essai raté'
+    }
+  },
+  'sheet-relaxed': {
+    name: 'feuille déroulée depuis',
+    is: {
+      go: 'feuille détendue',
+      caution: 'feuille pas assez détendue',
+      unknown: 'feuille détendue : pas déclaré',
+      'no-go': 'feuille encore enroulée'
+    }
+  },
+  'kit-mixed': {
+    name: 'trousse mélangée',
+    is: {
+      go: 'trousse mélangée',
+      caution: 'trousse mélangée depuis trop longtemps',
+      unknown: 'trousse mélangée : pas déclaré',
+      'no-go': 'trousse pas mélangée'
+    }
+  },
+  'adhesive-date': {
+    name: 'colle, reste avant péremption',
+    is: { go: 'colle dans les délais', caution: 'colle bientôt périmée', unknown: 'péremption de la colle : inconnue', 'no-go': 'colle périmée' }
+  },
+  'start-up': {
+    name: 'démarrage',
+    is: {
+      go: 'démarrage fait',
+      caution: 'démarrage à moitié fait',
+      unknown: 'démarrage : tout n’est pas déclaré',
+      'no-go': 'démarrage raté : fuite, pas purgé ou essai mauvais'
+    }
+  },
+  coupon: {
+    name: 'éprouvette',
+    is: {
+      go: 'toutes les soudeuses validées',
+      caution: 'éprouvette près de la limite',
+      unknown: 'éprouvette : aucune ce jour',
+      'no-go': 'soudeuse pas validée'
+    }
+  },
+  power: {
+    name: 'chute de tension',
+    is: {
+      go: 'tension suffisante',
+      caution: 'tension près de la limite',
+      unknown: 'tension : pas déclarée ce jour',
+      'no-go': 'chute de tension trop forte'
+    }
+  },
+  'traffic-wait': {
+    name: 'temps depuis la pose de la feuille',
+    is: {
+      go: 'on peut marcher sur la feuille',
+      caution: 'feuille fraîche',
+      unknown: 'temps depuis la pose de la feuille : inconnu',
+      'no-go': 'feuille trop fraîche pour marcher dessus'
+    }
+  },
+  thunder: {
+    name: 'tonnerre',
+    is: { go: 'pas de tonnerre', caution: 'tonnerre prévu d’ici 2 h', unknown: 'tonnerre : inconnu', 'no-go': 'tonnerre' }
+  },
+  heat: {
+    name: 'indice de chaleur',
+    is: { go: 'indice de chaleur', caution: 'chaleur', unknown: 'chaleur : inconnue', 'no-go': 'trop chaud pour les gens' }
+  },
+  cold: {
+    name: 'température ressentie',
+    is: { go: 'température ressentie', caution: 'froid', unknown: 'froid : inconnu', 'no-go': 'trop froid pour les gens' }
+  },
+  ice: {
+    name: 'température de surface',
+    is: { go: 'pas de verglas', caution: 'verglas possible', unknown: 'verglas : inconnu', 'no-go': 'verglas : gelé et mouillé' }
+  },
   'strip-land': measured('soudure utile de chaque côté'),
   'strip-gap': { name: 'écart', is: { go: 'écart', caution: 'écart', unknown: 'écart : inconnu', 'no-go': 'les lés se chevauchent en about' } },
   'coupon-width': measured('largeur de soudure'),
-  'open-voids': { name: 'défauts à reprendre', is: { go: 'tous les défauts repris', caution: 'défauts', unknown: 'défauts : inconnu', 'no-go': 'défauts à reprendre' } },
-  'test-spray': { name: 'essai de mousse', is: { go: 'essai de mousse bon', caution: 'essai de mousse douteux', unknown: 'essai de mousse : pas jugé', 'no-go': 'essai de mousse mauvais : arrêter' } }
+  'open-voids': {
+    name: 'défauts à reprendre',
+    is: { go: 'tous les défauts repris', caution: 'défauts', unknown: 'défauts : inconnu', 'no-go': 'défauts à reprendre' }
+  },
+  'test-spray': {
+    name: 'essai de mousse',
+    is: {
+      go: 'essai de mousse bon',
+      caution: 'essai de mousse douteux',
+      unknown: 'essai de mousse : pas jugé',
+      'no-go': 'essai de mousse mauvais : arrêter'
+    }
+  }
 }

@@ -33,6 +33,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
   },
   frame: {
     quote: (word) => `« ${word} »`,
+    colon: ' : ',
     yes: 'oui',
     no: 'non',
     or: 'ou',
@@ -41,7 +42,10 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     undo: (ids) => `annuler sous 10 min (annuler ${ids})`,
     decision: (id) => `décision ${id}`,
     attribution: {
-      met: 'Données de MET Norway', nws: 'Données du US National Weather Service', 'open-meteo': 'Données météo par Open-Meteo.com', sample: 'Météo : semaine inventée, démonstration'
+      met: 'Données de MET Norway',
+      nws: 'Données du US National Weather Service',
+      'open-meteo': 'Données météo par Open-Meteo.com',
+      sample: 'Météo : semaine inventée, démonstration'
     },
     from: (source) => `Météo de ${source}`,
     issued: (at) => `émis ${at}`,

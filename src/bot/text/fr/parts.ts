@@ -26,9 +26,20 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     notCleared: 'pas validée : souder une éprouvette',
     notClearedBy: (cause) => `pas validée (${cause}) : souder une éprouvette`,
     lapsedBy: {
-      failed: 'éprouvette ratée', restart: 'redémarrage', power: 'coupure ou autre source', set: 'consigne changée', speed: 'vitesse changée', nozzle: 'buse ou rouleau changé', operator: 'autre opérateur',
-      thickness: 'autre épaisseur', 'half-day': 'nouvelle demi-journée', air: 'température de l’air changée', sheet: 'température de la feuille changée', wind: 'vent changé',
-      cloud: 'soleil ou nuages changés', rain: 'pluie depuis'
+      failed: 'éprouvette ratée',
+      restart: 'redémarrage',
+      power: 'coupure ou autre source',
+      set: 'consigne changée',
+      speed: 'vitesse changée',
+      nozzle: 'buse ou rouleau changé',
+      operator: 'autre opérateur',
+      thickness: 'autre épaisseur',
+      'half-day': 'nouvelle demi-journée',
+      air: 'température de l’air changée',
+      sheet: 'température de la feuille changée',
+      wind: 'vent changé',
+      cloud: 'soleil ou nuages changés',
+      rain: 'pluie depuis'
     },
     onHold: (metres) => `${metres} en attente : tout sonder, découper jusqu’à deux bonnes, poser des pièces sur les coupes`,
     trend: (mean, sigma) => `largeurs : moyenne ${mean}, écart type ${sigma}`,
@@ -51,7 +62,15 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     course: (n) => `rang ${n}`,
     on: { lap: 'recouvrement longitudinal', end: 'joint d’about', strip: 'bande de recouvrement', patch: 'pièce de renfort' },
     causes: {
-      film: 'pellicule', parted: 'faces décollées', scorched: 'brûlé', glossy: 'brillant', uneven: 'inégal', wrinkled: 'plissé', wet: 'mouillé', dirty: 'sale', cold: 'soudure froide',
+      film: 'pellicule',
+      parted: 'faces décollées',
+      scorched: 'brûlé',
+      glossy: 'brillant',
+      uneven: 'inégal',
+      wrinkled: 'plissé',
+      wet: 'mouillé',
+      dirty: 'sale',
+      cold: 'soudure froide',
       foam: 'mousse dans le recouvrement'
     },
     at: (distance) => `à ${distance}`,
@@ -71,11 +90,15 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     lot: (lot) => `lot ${lot}`,
     places: { box: 'caisson chauffant', store: 'dépôt', deck: 'toiture' },
     empty: 'vide',
-    none: 'pas encore de trousse : trousse K1 iso 24 résine 23 mélangé'
+    none: 'pas encore de trousse : kit K1 iso 24 résine 23 mélangé'
   },
   foam: {
     verdicts: {
-      good: 'mousse bonne', 'iso-rich': 'trop d’iso : foncée ou cassante', 'resin-rich': 'trop de résine : molle ou collante', cold: 'froide : lente, sans montée', stop: 'arrêter : stries ou mauvais rapport'
+      good: 'mousse bonne',
+      'iso-rich': 'trop d’iso : foncée ou cassante',
+      'resin-rich': 'trop de résine : molle ou collante',
+      cold: 'froide : lente, sans montée',
+      stop: 'arrêter : stries ou mauvais rapport'
     },
     openTime: (amount) => `temps ouvert ${amount}`,
     scale: (times) => `${times} fois le temps ouvert de la fiche de limites`
@@ -90,22 +113,41 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
   site: {
     title: (name) => `chantier ${name}`,
     sites: 'chantiers',
-    none: 'pas encore de chantier : chantier new NOM at LAT,LON zone FUSEAU',
+    none: 'pas encore de chantier : site new NOM at LAT,LON zone FUSEAU',
     keys: {
-      place: 'lieu', zone: 'fuseau horaire', units: 'unités', lang: 'langue', posts: 'messages', morning: 'message du matin', evening: 'message du soir', days: 'jours de travail',
-      hours: 'heures de travail', limits: 'fiche de limites', substrate: 'support', channel: 'canal', roof: 'toit'
+      place: 'lieu',
+      zone: 'fuseau horaire',
+      units: 'unités',
+      lang: 'langue',
+      posts: 'messages',
+      morning: 'message du matin',
+      evening: 'message du soir',
+      days: 'jours de travail',
+      hours: 'heures de travail',
+      limits: 'fiche de limites',
+      substrate: 'support',
+      channel: 'canal',
+      roof: 'toit'
     },
     units: { metric: 'métriques', us: 'américaines' },
     langs: { en: 'anglais', es: 'espagnol', fr: 'français' },
     posts: { evening: 'soir', morning: 'matin', watch: 'veille', 'wrap-up': 'fin de journée' },
     noPosts: 'aucun',
-    substrates: { board: 'panneau isolant', foil: 'panneau à parement aluminium', concrete: 'béton', steel: 'bac acier', membrane: 'ancienne feuille', plywood: 'contreplaqué' },
+    substrates: {
+      board: 'panneau isolant',
+      foil: 'panneau à parement aluminium',
+      concrete: 'béton',
+      steel: 'bac acier',
+      membrane: 'ancienne feuille',
+      plywood: 'contreplaqué'
+    },
     roof: (width, depth, height) => `${width} × ${depth}, ${height} de haut`,
     noChannel: 'aucun',
     closed: 'chantier fermé'
   },
   person: {
     me: 'vos réglages',
+    asSite: 'comme le chantier',
     undone: (ids, count) => `${count === 1 ? 'annulé' : 'annulés'} : ${ids}`,
     nothingUndone: 'rien à annuler'
   },

@@ -19,8 +19,8 @@ export const refusal: RefusalWords = {
     inconsistent: (wrong) => `Ne va pas ensemble : ${of(wrong)}.`,
     duplicate: (wrong) => `Donné deux fois avec deux valeurs : ${of(wrong)}.`,
     'not-found': (wrong) => `Introuvable : ${of(wrong)}.`,
-    'wrong-state': (wrong) => `Pas possible maintenant : ${of(wrong)}${wrong.state === null ? '' : `, état ${wrong.state}`}.`,
-    'not-allowed': (wrong) => (wrong.who === null ? `Pas permis : ${of(wrong)}.` : `Pas permis : réservé, ${wrong.who}.`),
+    'wrong-state': (wrong) => `Pas possible maintenant : ${of(wrong)}${wrong.state === null ? '' : `, ${wrong.state}`}.`,
+    'not-allowed': (wrong) => (wrong.who === null ? `Pas permis : ${of(wrong)}.` : `Pas permis : seulement ${wrong.who}.`),
     'no-site': (wrong) => (wrong.word === null ? 'On ne sait pas quel chantier.' : `Ce chantier n’existe pas : ${wrong.word}.`),
     'bad-option': (wrong) => `Mauvaise option : ${of(wrong)}.`,
     config: (wrong) => `Mauvais réglages : ${of(wrong)}.`,
@@ -29,17 +29,44 @@ export const refusal: RefusalWords = {
     internal: (wrong) => `Une panne interne${wrong.ref === null ? '' : `, référence ${wrong.ref}`}.`
   },
   next: {
-    empty: 'Écrire aide pour la liste des commandes.', 'too-long': 'Écrire moins, en plusieurs messages.', 'unknown-command': 'Écrire aide pour la liste des commandes.', 'unknown-word': null,
-    missing: null, 'bad-number': 'Écrire des chiffres, une virgule ou un point : 12,5', 'ambiguous-number': null, 'wrong-unit': null, 'out-of-range': 'Vérifier la valeur et son unité.', inconsistent: null,
-    duplicate: 'Le donner une seule fois.', 'not-found': null, 'wrong-state': null, 'not-allowed': 'Demander à un chef de chantier.', 'no-site': 'Nommer un chantier ou en créer un : chantier new NOM at LAT,LON zone FUSEAU',
-    'bad-option': null, config: 'Corriger les réglages et redémarrer.', store: 'Réessayer. Si cela dure, prévenir qui gère le bot.', 'weather-file': 'Donner un fichier de prévision d’une source connue.',
+    empty: 'Écrire aide pour la liste des commandes.',
+    'too-long': 'Écrire moins, en plusieurs messages.',
+    'unknown-command': 'Écrire aide pour la liste des commandes.',
+    'unknown-word': null,
+    missing: null,
+    'bad-number': 'Écrire des chiffres, une virgule ou un point : 12,5',
+    'ambiguous-number': null,
+    'wrong-unit': null,
+    'out-of-range': 'Vérifier la valeur et son unité.',
+    inconsistent: null,
+    duplicate: 'Le donner une seule fois.',
+    'not-found': null,
+    'wrong-state': null,
+    'not-allowed': 'Demander à un chef de chantier.',
+    'no-site': 'Nommer un chantier ou en créer un : site new NOM at LAT,LON zone FUSEAU',
+    'bad-option': null,
+    config: 'Corriger les réglages et redémarrer.',
+    store: 'Réessayer. Si cela dure, prévenir qui gère le bot.',
+    'weather-file': 'Donner un fichier de prévision d’une source connue.',
     internal: 'Prévenir qui gère le bot, avec la référence.'
   },
   nothingLogged: 'Rien n’a été noté.',
   understood: (list) => `Compris : ${list}`,
   nearest: (list) => `Vouliez-vous dire ${list} ?`,
   sites: (list) => `Chantiers : ${list}`,
-  who: { supervisor: 'chefs de chantier', supervisors: 'chefs de chantier', author: 'celui qui l’a noté', crew: 'l’équipe' }
+  who: { supervisor: 'les chefs de chantier', supervisors: 'les chefs de chantier', author: 'celui qui l’a noté', crew: 'l’équipe' },
+  states: {
+    closed: 'fermé',
+    exists: 'il y en a déjà un',
+    undone: 'déjà annulé',
+    'too-late': 'noté depuis plus de 10 min',
+    'built-on': 'une entrée plus récente en dépend',
+    decision: 'les décisions restent',
+    override: 'un passage outre reste',
+    undo: 'une annulation reste',
+    correction: 'une correction reste',
+    setting: 'le régler à nouveau'
+  }
 }
 
 function range({ from, to }: Wrong): string {

@@ -1,0 +1,39 @@
+import type { Answer, Spoken } from '../answer.js'
+import { texts } from '../text/index.js'
+import { type CommandName, isCommandName } from '../text/usages.js'
+import { couponView } from './coupon.js'
+import { airView, sprayView, weldView } from './decision.js'
+import { foamView } from './foam.js'
+import { helpView } from './help.js'
+import type { How } from './how.js'
+import { kitView } from './kit.js'
+import { laidView } from './laid.js'
+import { layOut } from './page.js'
+import { meView, undoView } from './person.js'
+import { probeView } from './probe.js'
+import { siteView } from './site.js'
+import { stripView } from './strip.js'
+import { pageOf, type View } from './view.js'
+
+/** Every command has its view: one that lacks it does not compile. */
+const views: Readonly<Record<CommandName, View>> = {
+  spray: sprayView,
+  air: airView,
+  weld: (answer, how, text) => ('passed' in answer.numbers ? couponView : weldView)(answer, how, text),
+  strip: stripView,
+  probe: probeView,
+  kit: kitView,
+  foam: foamView,
+  laid: laidView,
+  site: siteView,
+  help: helpView,
+  me: meView,
+  undo: undoView
+}
+
+/** An answer in a person's language and units: text and blocks that say the same. Pure: the same answer gives the same bytes. */
+export function speak(answer: Answer, how: How): Spoken {
+  const text = texts[how.lang]
+  if (isCommandName(answer.command)) return layOut(views[answer.command](answer, how, text), how.lang)
+  return layOut(pageOf(answer, { about: answer.command, lines: [] }, how, text), how.lang)
+}

@@ -1,0 +1,64 @@
+import type { Place } from '../../core/log/data.js'
+import type { Json } from '../../core/log/entry.js'
+import type { Answer } from '../answer.js'
+import type { Text } from '../text/text.js'
+import { amount } from './amount.js'
+import { clockOf, dateOf } from './clock.js'
+import { escapeText } from './escape.js'
+import type { How } from './how.js'
+import type { Page } from './page.js'
+import { flag, num, oneOf, rows, str } from './read.js'
+import { pageOf } from './view.js'
+
+const mostKits = 12
+
+/** `kit`: the kit spoken of, when it is ready, and all kits. */
+export function kitView(answer: Answer, how: How, text: Text): Page {
+  const { numbers, at } = answer
+  const { kit } = text
+  const kits = rows(numbers, 'kits')
+  const name = str(numbers, 'kit')
+  const when = (key: string) => clockOf(str(numbers, key), at, how)
+  const [ready, cold, startBy] = [when('readyAt'), when('coldAt'), when('startBy')]
+  const lines = [
+    ...partsLine(numbers, how, text),
+    ...(ready === null ? [] : [kit.ready(ready)]),
+    ...(startBy === null ? [] : [kit.startBy(startBy)]),
+    ...(cold === null ? [] : [kit.cold(cold)])
+  ]
+  const list = kits.slice(0, mostKits).map((each) => kitLine(each, answer, how, text))
+  const more = kits.length > mostKits ? [text.frame.more(kits.length - mostKits)] : []
+  const details = kits.length === 0 ? [kit.none] : [...list, ...more]
+  return pageOf(answer, { about: name === null ? text.labels.kit : kit.name(escapeText(name, 40)), lines, details }, how, text)
+}
+
+function partsLine(numbers: Answer['numbers'], how: How, { kit }: Text): readonly string[] {
+  const celsius = (name: string) => shown(num(numbers, name), how)
+  const [iso, resin, shell, mean, core] = [celsius('isoC'), celsius('resinC'), celsius('shellC'), celsius('meanC'), celsius('coreC')]
+  const read = [...(iso === null ? [] : [`${kit.iso} ${iso}`]), ...(resin === null ? [] : [`${kit.resin} ${resin}`])]
+  const model = shell === null || mean === null || core === null ? [] : [kit.parts(shell, mean, core)]
+  return [...(read.length === 0 ? [] : [read.join(' · ')]), ...model]
+}
+
+/** "K7: iso 24 °C, resin 23 °C, mixed 07:10, warm box, expires 1 May 2027, lot A1". */
+function kitLine(one: Readonly<Record<string, Json>>, { at }: Answer, how: How, { kit, frame }: Text): string {
+  const [iso, resin] = [shown(num(one, 'isoC'), how), shown(num(one, 'resinC'), how)]
+  const [mixed, expires] = [clockOf(str(one, 'mixedAt'), at, how), dateOf(str(one, 'expiresOn'), how)]
+  const place = oneOf<Place>(one, 'place', kit.places)
+  const lot = str(one, 'lot')
+  const parts = [
+    ...(iso === null ? [] : [`${kit.iso} ${iso}`]),
+    ...(resin === null ? [] : [`${kit.resin} ${resin}`]),
+    ...(mixed === null ? [] : [kit.mixed(mixed)]),
+    ...(place === null ? [] : [kit.places[place]]),
+    ...(expires === null ? [] : [kit.expires(expires)]),
+    ...(lot === null ? [] : [kit.lot(escapeText(lot, 40))]),
+    ...(flag(one, 'empty') === true ? [kit.empty] : [])
+  ]
+  const name = escapeText(str(one, 'name') ?? '?', 40)
+  return parts.length === 0 ? name : `${name}${frame.colon}${parts.join(', ')}`
+}
+
+function shown(value: number | null, how: How): string | null {
+  return value === null ? null : amount(value, 'C', how)
+}

@@ -1,0 +1,30 @@
+import type { Answer } from '../answer.js'
+import type { Text } from '../text/text.js'
+import { amount } from './amount.js'
+import type { How } from './how.js'
+import type { Page } from './page.js'
+import { num } from './read.js'
+import { pageOf } from './view.js'
+
+/** A yield this far off the plan is named with its usual causes. */
+const driftPctFrom = 10
+
+/** `laid`: the area of the day, metres welded, yield against plan. */
+export function laidView(answer: Answer, how: How, text: Text): Page {
+  const { numbers } = answer
+  const { laid } = text
+  const say = (name: string, unit: string) => shown(num(numbers, name), unit, how)
+  const [area, robot, hand] = [say('areaM2', 'm2'), say('robotM', 'm'), say('handM', 'm')]
+  const [real, plan] = [say('yieldM2PerKit', 'm2'), say('planM2PerKit', 'm2')]
+  const driftPct = num(numbers, 'driftPct')
+  const lines = [
+    ...(robot === null || hand === null ? [] : [laid.welded(robot, hand)]),
+    real === null ? laid.noPlan : laid.yield(real, plan),
+    ...(driftPct === null || !(Math.abs(driftPct) > driftPctFrom) ? [] : [laid.drift(amount(driftPct, '%', how))])
+  ]
+  return pageOf(answer, { about: area === null ? text.activities.lay : laid.area(area), lines }, how, text)
+}
+
+function shown(value: number | null, unit: string, how: How): string | null {
+  return value === null ? null : amount(value, unit, how)
+}

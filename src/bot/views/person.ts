@@ -1,0 +1,27 @@
+import type { Answer } from '../answer.js'
+import type { Text } from '../text/text.js'
+import { escapeText } from './escape.js'
+import type { How } from './how.js'
+import type { Page } from './page.js'
+import { oneOf, strings } from './read.js'
+import { pageOf } from './view.js'
+
+/** `me`: what the person chose; what they did not choose follows the site. */
+export function meView(answer: Answer, how: How, text: Text): Page {
+  const { numbers } = answer
+  const { site, frame } = text
+  const lang = oneOf<'en' | 'es' | 'fr'>(numbers, 'lang', site.langs)
+  const units = oneOf<'metric' | 'us'>(numbers, 'units', site.units)
+  const lines = [
+    `${site.keys.lang}${frame.colon}${lang === null ? text.person.asSite : site.langs[lang]}`,
+    `${site.keys.units}${frame.colon}${units === null ? text.person.asSite : site.units[units]}`
+  ]
+  return pageOf(answer, { about: text.person.me, lines }, how, text)
+}
+
+/** `undo`: what was taken back. */
+export function undoView(answer: Answer, how: How, text: Text): Page {
+  const ids = strings(answer.numbers, 'undone').map((id) => escapeText(id, 60))
+  const about = ids.length === 0 ? text.person.nothingUndone : text.person.undone(ids.slice(0, 5).join(' '), ids.length)
+  return pageOf(answer, { about, lines: ids.length > 5 ? [text.frame.more(ids.length - 5)] : [] }, how, text)
+}

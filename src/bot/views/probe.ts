@@ -1,0 +1,52 @@
+import type { VoidOn } from '../../core/log/data.js'
+import type { Json } from '../../core/log/entry.js'
+import type { Answer } from '../answer.js'
+import type { Text } from '../text/text.js'
+import { amount } from './amount.js'
+import { clockOf } from './clock.js'
+import type { How } from './how.js'
+import { numeral } from './number.js'
+import type { Page } from './page.js'
+import { num, oneOf, rows, str } from './read.js'
+import { pageOf } from './view.js'
+
+const mostVoids = 15
+
+/** `probe`: may the area be closed; the void that was spoken of; the list. */
+export function probeView(answer: Answer, how: How, text: Text): Page {
+  const { numbers } = answer
+  const { probe } = text
+  const listed = rows(numbers, 'list')
+  const [open, repaired, passed] = [num(numbers, 'open') ?? 0, num(numbers, 'repaired') ?? 0, num(numbers, 'passed') ?? 0]
+  const any = open + repaired + passed > 0
+  const lines = [
+    ...(num(numbers, 'void') === null ? [] : [voidLine(numbers, answer, how, text)]),
+    any ? probe.counts(open, repaired, passed) : probe.noVoids,
+    ...listed.slice(0, mostVoids).map((each) => voidLine(each, answer, how, text)),
+    ...(listed.length > mostVoids ? [text.frame.more(listed.length - mostVoids)] : [])
+  ]
+  return pageOf(answer, { about: probe.closeArea, lines, details: rateLine(numbers, how, text) }, how, text)
+}
+
+/** "void 1: course 4, end joint, at 3.2 m, 40 mm long, open". */
+function voidLine(one: Readonly<Record<string, Json>>, { at }: Answer, how: How, { probe, frame }: Text): string {
+  const [course, distanceM, lengthMm] = [num(one, 'course'), num(one, 'distanceM'), num(one, 'lengthMm')]
+  const on = oneOf<VoidOn>(one, 'on', probe.on)
+  const state = oneOf<'open' | 'repaired' | 'passed'>(one, 'state', probe.states)
+  const found = clockOf(str(one, 'at'), at, how)
+  const parts = [
+    ...(course === null ? [] : [probe.course(course)]),
+    ...(on === null ? [] : [probe.on[on]]),
+    ...(distanceM === null ? [] : [probe.at(amount(distanceM, 'm', how))]),
+    ...(lengthMm === null ? [] : [probe.long(amount(lengthMm, 'mm', how))]),
+    ...(found === null ? [] : [found]),
+    ...(state === null ? [] : [probe.states[state]])
+  ]
+  const name = probe.number(num(one, 'void') ?? 0)
+  return parts.length === 0 ? name : `${name}${frame.colon}${parts.join(', ')}`
+}
+
+function rateLine(numbers: Answer['numbers'], how: How, { probe }: Text): readonly string[] {
+  const [rate, upper] = [num(numbers, 'per100m'), num(numbers, 'per100mUpper90')]
+  return rate === null ? [] : [probe.rate(numeral(rate, 2, how), upper === null ? null : numeral(upper, 2, how))]
+}

@@ -1,0 +1,100 @@
+import type { Refusal, Spoken, Understood } from '../answer.js'
+import { texts } from '../text/index.js'
+import { type LabelId, labelIds } from '../text/labels.js'
+import type { Text, Wrong } from '../text/text.js'
+import { isCommandName, usages } from '../text/usages.js'
+import { amount } from './amount.js'
+import { escapeText } from './escape.js'
+import type { How } from './how.js'
+import { numeral } from './number.js'
+import { layOut } from './page.js'
+
+const wordMax = 60
+const mostUnderstood = 20
+const usageMax = 400
+
+/** What was wrong, that nothing was logged, what was understood, and what to write instead. */
+export function speakRefusal(refusal: Refusal, command: string | null, usage: string, how: How): Spoken & { readonly message: string } {
+  const text = texts[how.lang]
+  const { refusal: words, help } = text
+  const message = refusalMessage(refusal, how)
+  const next = words.next[refusal.code]
+  const example = isCommandName(command) ? [help.example(usages[command].example)] : []
+  const lines = [
+    words.nothingLogged,
+    ...understoodLine(refusal.understood, how, text),
+    ...nearestLine(refusal, text),
+    ...(next === null ? [] : [next]),
+    ...(usage === '' ? [] : [help.usage(escapeText(usage, usageMax))]),
+    ...example
+  ]
+  return { ...layOut({ head: message, lines, details: [], notes: [] }, how.lang), message }
+}
+
+/** The same in one line. */
+export function refusalMessage(refusal: Refusal, how: How): string {
+  const text = texts[how.lang]
+  return text.refusal.codes[refusal.code](wrongOf(refusal, how, text))
+}
+
+function wrongOf({ word, detail, ref }: Refusal, how: How, text: Text): Wrong {
+  const label = typeof detail.label === 'string' ? labelWords(detail.label, text) : null
+  const unit = typeof detail.unit === 'string' ? detail.unit : null
+  const bound = (value: unknown) => (typeof value === 'number' ? amount(value, unit, how) : null)
+  const asked = typeof detail.who === 'string' ? detail.who : null
+  return {
+    word: word === null ? null : text.frame.quote(escapeText(word, wordMax)),
+    label,
+    from: bound(detail.min),
+    to: bound(detail.max),
+    who: asked === null ? null : (text.refusal.who[asked] ?? escapeText(asked, wordMax)),
+    state: typeof detail.state === 'string' ? stateWords(detail.state, text) : null,
+    ref: ref === null ? null : escapeText(ref, wordMax),
+    ...bothReadings(word, how)
+  }
+}
+
+/** `1,250` read both ways: 1250 and 1.25. */
+function bothReadings(word: string | null, how: How): Pick<Wrong, 'whole' | 'decimal'> {
+  const found = /(\d{1,3})[.,](\d{3})(?!\d)/.exec(word ?? '')
+  if (found === null) return { whole: null, decimal: null }
+  const [, head, tail] = found as unknown as readonly [string, string, string]
+  return { whole: `${head}${tail}`, decimal: numeral(Number(`${head}.${tail}`), 3, how) }
+}
+
+/** A label of ours in the language, any other as it is. */
+function labelWords(label: string, text: Text): string {
+  return (labelIds as readonly string[]).includes(label) ? text.labels[label as LabelId] : escapeText(label, wordMax)
+}
+
+function stateWords(state: string, text: Text): string {
+  if (Object.hasOwn(text.probe.states, state)) return text.probe.states[state as 'open']
+  if (Object.hasOwn(text.refusal.states, state)) return text.refusal.states[state] as string
+  return escapeText(state, wordMax)
+}
+
+function understoodLine(understood: readonly Understood[], how: How, text: Text): readonly string[] {
+  if (understood.length === 0) return []
+  const parts = understood.slice(0, mostUnderstood).map((each) => understoodWords(each, how, text))
+  const more = understood.length > mostUnderstood ? [text.frame.more(understood.length - mostUnderstood)] : []
+  return [text.refusal.understood([...parts, ...more].join(' · '))]
+}
+
+function understoodWords({ label, value, unit }: Understood, how: How, text: Text): string {
+  const name = labelWords(label, text)
+  if (typeof value === 'number') return `${name} ${amount(value, unit, how)}`
+  if (typeof value === 'boolean') return value ? name : `${name}${text.frame.colon}${text.frame.no}`
+  return `${name} ${labelWords(value, text)}`
+}
+
+function nearestLine({ code, detail }: Refusal, text: Text): readonly string[] {
+  const { nearest } = detail
+  const near = typeof nearest === 'string' ? [nearest] : Array.isArray(nearest) ? (nearest as readonly string[]) : []
+  if (near.length === 0) return []
+  const words = near.slice(0, 10).map((word) => escapeText(word, wordMax))
+  return [code === 'no-site' ? text.refusal.sites(words.join(', ')) : text.refusal.nearest(listed(words, text.frame.or))]
+}
+
+function listed(words: readonly string[], or: string): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${or} ${words.at(-1)}`
+}
