@@ -1,7 +1,7 @@
 import { type Fact, missing } from '../fact.js'
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
-import { dewPointC, relativeHumidityPct } from '../physics/air.js'
+import { dewSpreadK, gustOver, humidAir } from './estimates.js'
 import type { Forecast } from './forecast.js'
 import type { Hour } from './hour.js'
 import { ageOf, firstAfter, hourHolding } from './lookup.js'
@@ -26,8 +26,6 @@ type InstantName = 'airC' | 'rhPct' | 'dewPointC' | 'windKmh' | 'cloudPct' | 'pr
 
 /** Widest gap that is bridged in a straight line: the 6-hour steps of the later days. */
 const bridgeS = 6 * 3600
-/** Gust over the 10 min mean wind where a source gives none. Source: from memory. */
-const gustFactor = 1.6
 /** Spreads that no limit hangs on, so that no sheet has them. Source: from memory. */
 const cloudSpreadPct = 20
 const pressureSpreadHpa = 2
@@ -58,10 +56,7 @@ export function weatherAt(forecast: Forecast | null, now: Instant, at: Instant, 
     rhPct: fact(air.rhPct, spread.rhPct),
     dewPointC: fact(air.dewC, dewSpreadK(air.airC, air.rhPct, spread)),
     windKmh: fact(windKmh, spread.windKmh),
-    gustKmh: fact(
-      gustOver(hour?.gustKmh ?? null, windKmh),
-      hour === null || hour.gustKmh === null ? spread.gustEstimatedKmh : spread.gustKmh
-    ),
+    gustKmh: fact(gustOver(hour?.gustKmh ?? null, windKmh), hour === null || hour.gustKmh === null ? spread.gustEstimatedKmh : spread.gustKmh),
     cloudPct: fact(line('cloudPct'), cloudSpreadPct),
     pressureHpa: fact(line('pressureHpa'), pressureSpreadHpa),
     sunWm2: fact(sunWm2, sunSpreadShare * (sunWm2 ?? 0)),
@@ -94,32 +89,4 @@ function nearest(hours: readonly Hour[], start: number, step: 1 | -1, at: Instan
     if (hour === undefined || Math.abs(hour.at - at) > bridgeS) return null
     if (hour[name] !== null) return hour
   }
-}
-
-function gustOver(gustKmh: number | null, windKmh: number | null): number | null {
-  if (gustKmh === null) return windKmh === null ? null : gustFactor * windKmh
-  return windKmh === null ? gustKmh : Math.max(gustKmh, windKmh)
-}
-
-interface HumidAir {
-  readonly airC: number | null
-  readonly rhPct: number | null
-  readonly dewC: number | null
-}
-
-/** Fills in the one of humidity and dew point that is missing; a dew point never lies above the air. */
-function humidAir(airC: number | null, rhPct: number | null, dewC: number | null): HumidAir {
-  if (airC === null) return { airC, rhPct, dewC }
-  if (dewC !== null) return { airC, rhPct: rhPct ?? relativeHumidityPct(airC, Math.min(dewC, airC)), dewC: Math.min(dewC, airC) }
-  return { airC, rhPct, dewC: rhPct === null ? null : dewPointC(airC, rhPct) }
-}
-
-/** Spread of the dew point before widening, from those of air and humidity to first order, slopes by central difference. */
-function dewSpreadK(airC: number | null, rhPct: number | null, spread: Spread): number {
-  if (airC === null || rhPct === null) return spread.airK
-  const low = rhPct * 0.99
-  const high = Math.min(100, rhPct * 1.01)
-  const perPct = (dewPointC(airC, high) - dewPointC(airC, low)) / (high - low)
-  const perK = (dewPointC(airC + 0.1, rhPct) - dewPointC(airC - 0.1, rhPct)) / 0.2
-  return Math.hypot(perK * spread.airK, perPct * spread.rhPct)
 }
