@@ -1,0 +1,54 @@
+import type { KnownBlock } from '@slack/types'
+import type { Instant } from '../core/instant.js'
+import type { Json } from '../core/log/entry.js'
+
+/** A message for a channel, from the outbox. `key` is its slot key: it travels as metadata, so that the post can be looked up. */
+export interface Outgoing {
+  readonly workspace: string
+  readonly channel: string
+  readonly key: string
+  readonly text: string
+  readonly blocks: readonly KnownBlock[]
+}
+
+/** What became of a send. Of `unknown` fate: it may be there or not (time-out, 5xx, half an answer). */
+export type Sent =
+  | { readonly kind: 'sent'; readonly ts: string }
+  | { readonly kind: 'later'; readonly afterS: number }
+  | { readonly kind: 'unknown' }
+  /** Never to be sent as it is: channel gone, token revoked, blocks refused. */
+  | { readonly kind: 'refused'; readonly code: string }
+
+export type Found = { readonly kind: 'found'; readonly ts: string } | { readonly kind: 'absent' } | { readonly kind: 'unreadable' }
+
+/** The chat service, as far as posts need it. Never throws for the service's failings. */
+export interface Chat {
+  post(message: Outgoing): Promise<Sent>
+  /** Looks in the channel's history since an instant for a message with this slot key. */
+  find(workspace: string, channel: string, key: string, since: Instant): Promise<Found>
+}
+
+export type PostState = 'queued' | 'sending' | 'sent' | 'unknown' | 'dead' | 'skipped'
+
+export interface QueuedPost {
+  readonly workspace: string
+  readonly key: string
+  readonly site: string
+  readonly kind: string
+  readonly channel: string | null
+  readonly dueAt: Instant
+  readonly payload: Json
+  readonly state: PostState
+  readonly attempts: number
+  readonly createdAt: Instant
+}
+
+/** The outbox in the store. Posts come into it only through `Store.append` (its `posts`), in the transaction that claims the slot. */
+export interface Outbox {
+  /** Takes up to `count` posts that may be sent now, and holds them until an instant: no other instance gets them meanwhile. */
+  take(now: Instant, holdUntil: Instant, count: number): Promise<readonly QueuedPost[]>
+  /** Puts a post back or ends it. */
+  settle(workspace: string, key: string, change: { readonly state: PostState; readonly nextAt: Instant; readonly attempts: number; readonly messageTs: string | null }): Promise<void>
+  /** Posts by slot key, for looking. */
+  post(workspace: string, key: string): Promise<QueuedPost | null>
+}
