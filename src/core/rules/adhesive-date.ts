@@ -8,6 +8,6 @@ export const adhesiveDate: Rule = {
     const { expiresOn, daysLeft } = facts.kit
     if (daysLeft === null || Number.isNaN(daysLeft)) return unknown(expiresOn, 'd', 'state:expiry')
     const outcome = daysLeft < 0 ? 'no-go' : daysLeft <= sheet.kit.expirySoonDays ? 'caution' : 'go'
-    return { ...stated(outcome, daysLeft, expiresOn, outcome === 'no-go' ? 'change:kit' : null), unit: 'd' }
+    return stated(outcome, daysLeft, expiresOn, outcome === 'no-go' ? 'change:kit' : null, 'd')
   }
 }

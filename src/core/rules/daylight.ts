@@ -10,9 +10,9 @@ export const daylight: Rule = {
   source: 'common practice, no source',
   check(facts, sheet) {
     const left: Fact = { value: facts.daylightMin, at: facts.at, origin: 'model', spread: 0, stale: false }
-    if (!facts.sunUp) return { ...stated('no-go', left.value, left, 'wait:daylight'), unit: 'min' }
+    if (!facts.sunUp) return stated('no-go', left.value, left, 'wait:daylight', 'min')
     // Up and not setting: all the daylight there is.
-    if (left.value === null) return { ...stated('go', null, left, null), unit: 'min' }
+    if (left.value === null) return stated('go', null, left, null, 'min')
     return judge(left, 'min', sheet.limits.daylight, fixes)
   }
 }

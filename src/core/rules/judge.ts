@@ -102,9 +102,11 @@ export function unknown(fact: Fact<unknown>, unit: string | null, fix: Fix): Ver
 }
 
 /** A verdict of a statement rule: no limit and no margin. `value` is what the answer shows: true where all is well, null where nothing is. */
-export function stated(outcome: Outcome, value: boolean | number | null, fact: Fact<unknown>, fix: Fix | null): Verdict {
+export function stated(
+  outcome: Outcome, value: boolean | number | null, fact: Fact<unknown>, fix: Fix | null, unit: string | null = null
+): Verdict {
   return {
-    outcome, value, unit: null, limit: null, margin: null, spread: 0, origin: fact.origin, at: fact.at, stale: fact.stale,
+    outcome, value, unit, limit: null, margin: null, spread: 0, origin: fact.origin, at: fact.at, stale: fact.stale,
     fix: outcome === 'go' ? null : fix, ease: null
   }
 }
