@@ -28,8 +28,7 @@ export const reach = formula({
     lagS: optionalSeconds,
     how: { kind: 'word', words: reachWays }
   },
-  source:
-    'kinematics, no source: stop (t − h − r)·min(vs, vu); follow (t − d − r)/(1/vu − 1/vs), null (no limit) when vu ≥ vs; flop (t − h)·vs',
+  source: 'kinematics, no source: stop (t − h − r)·min(vs, vu); follow (t − d − r)/(1/vu − 1/vs), null (no limit) when vu ≥ vs; flop (t − h)·vs',
   run(input) {
     const absent = needs[input.how].find((key) => input[key] === null)
     if (absent !== undefined) return refuse('missing', absent, `${input.how} needs ${needs[input.how].join(' ')}`)

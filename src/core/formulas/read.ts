@@ -54,21 +54,13 @@ function readNumber(key: string, input: NumberInput, raw: unknown): Read {
   if (value === null) return refuse('bad-number', show(raw), `${key} is a number with a point`)
   const inside = input.above ? value > input.min && value <= input.max : value >= input.min && value <= input.max
   if (!inside)
-    return refuse(
-      'out-of-range',
-      key,
-      `${key} ${value} is outside ${input.above ? '> ' : ''}${input.min}…${input.max} ${input.unit}`.trim()
-    )
+    return refuse('out-of-range', key, `${key} ${value} is outside ${input.above ? '> ' : ''}${input.min}…${input.max} ${input.unit}`.trim())
   if (input.whole && !Number.isInteger(value)) return refuse('bad-number', show(raw), `${key} is a whole number`)
   return { value }
 }
 
 function readNumbers(key: string, input: NumbersInput, raw: unknown): Read {
-  const list: readonly unknown[] = Array.isArray(raw)
-    ? raw
-    : typeof raw === 'string'
-      ? raw.split(/[,;\s]+/).filter((part) => part !== '')
-      : [raw]
+  const list: readonly unknown[] = Array.isArray(raw) ? raw : typeof raw === 'string' ? raw.split(/[,;\s]+/).filter((part) => part !== '') : [raw]
   if (list.length === 0) return refuse('missing', key, `${key} is needed`)
   if (list.length > mostNumbers) return refuse('out-of-range', key, `${key} takes ${mostNumbers} numbers at most`)
   const values: number[] = []

@@ -41,12 +41,7 @@ export function saturatedWaterC(pa: number): number {
   const ratio = Math.log(pa / water0Pa)
   const startC = (magnus.c * ratio) / (magnus.b - ratio)
   if (ratio < 0) return startC
-  return newton(
-    pa,
-    startC,
-    hylandWexlerWaterPa,
-    (t) => 5800.2206 / t ** 2 - 4.8640239e-2 + t * (8.3529536e-5 - t * 4.3356279e-8) + 6.5459673 / t
-  )
+  return newton(pa, startC, hylandWexlerWaterPa, (t) => 5800.2206 / t ** 2 - 4.8640239e-2 + t * (8.3529536e-5 - t * 4.3356279e-8) + 6.5459673 / t)
 }
 
 /** °C at which vapour of a pressure (Pa, > 0 … 611.15) saturates over ice, never above 0: the inverse of `saturationIcePa`. */
