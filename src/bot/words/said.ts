@@ -31,7 +31,10 @@ export interface KitSaid {
   readonly data: Omit<KitData, 'foam'>
 }
 
-export type CouponSaid = Pick<CouponData, 'widthsMm' | 'setC' | 'speedMMin' | 'thicknessMm' | 'by'> & { readonly peel: Peel | null; readonly warm: boolean }
+export type CouponSaid = Pick<CouponData, 'widthsMm' | 'setC' | 'speedMMin' | 'thicknessMm' | 'by'> & {
+  readonly peel: Peel | null
+  readonly warm: boolean
+}
 
 export interface StripSaid {
   readonly widthM: number

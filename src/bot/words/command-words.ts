@@ -1,0 +1,23 @@
+import type { Words } from './forms.js'
+import { lexiconOf } from './vocabulary.js'
+
+/** What each command is called at the start of a message. */
+export const commandWords = {
+  spray: { en: 'spray', es: 'rociar pulverizar', fr: 'pulvériser projeter' },
+  air: { en: 'air', es: 'aire', fr: 'air' },
+  weld: { en: 'weld', es: 'soldar', fr: 'souder' },
+  strip: { en: 'strip', es: 'tira banda', fr: 'bande' },
+  probe: { en: 'probe', es: 'punzón repasar', fr: 'sonder' },
+  kit: { en: 'kit', es: 'juego', fr: 'trousse' },
+  foam: { en: 'foam', es: 'espuma', fr: 'mousse' },
+  laid: { en: 'laid', es: 'colocad(o,a,os,as)', fr: 'posé(,e,s,es)' },
+  site: { en: 'site', es: 'obra', fr: 'chantier' },
+  help: { en: 'help', es: 'ayuda', fr: 'aide' },
+  me: { en: 'me', es: 'yo', fr: 'moi' },
+  undo: { en: 'undo', es: 'deshacer', fr: 'annuler' }
+} as const satisfies Record<string, Words>
+
+/** The command words as a lexicon: the label of what is found is the command. */
+export const commandLexicon = lexiconOf(
+  Object.fromEntries(Object.entries(commandWords).map(([command, words]) => [command, { words, read: () => {} }]))
+)

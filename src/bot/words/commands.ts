@@ -1,0 +1,16 @@
+import { air } from './vocabularies/air.js'
+import { foam } from './vocabularies/foam.js'
+import { help } from './vocabularies/help.js'
+import { kit } from './vocabularies/kit.js'
+import { laid } from './vocabularies/laid.js'
+import { me } from './vocabularies/me.js'
+import { probe } from './vocabularies/probe.js'
+import { site } from './vocabularies/site.js'
+import { spray } from './vocabularies/spray.js'
+import { strip } from './vocabularies/strip.js'
+import { undo } from './vocabularies/undo.js'
+import { weld } from './vocabularies/weld.js'
+import type { Grammar } from './walk.js'
+
+/** How each command is read. */
+export const grammars: Readonly<Record<string, Grammar>> = { spray, air, weld, strip, probe, kit, foam, laid, site, help, me, undo }

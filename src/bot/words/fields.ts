@@ -1,0 +1,67 @@
+import type { FoamSign, KitData, Peel, ReadingData, StatementData, VoidCause, VoidOn, WelderData } from '../../core/log/data.js'
+import type { SiteChange } from './said.js'
+import type { Quantity } from './unit.js'
+
+type Writable<T> = { -readonly [Key in keyof T]?: T[Key] }
+
+interface WeldFields {
+  welder: string
+  widthsMm: number[]
+  peel: Peel
+  warm: boolean
+  setC: number
+  speedMMin: number
+  thicknessMm: number
+  by: string
+  operator: string
+  event: WelderData['event']
+}
+
+interface SheetFields {
+  widthM: number
+  gapMm: number
+  offMm: number
+  edgeMm: number
+  sheets: number
+  rollM: number
+  times: number
+  areaM2: number
+  robotM: number
+  handM: number
+}
+
+interface ProbeFields {
+  course: number
+  on: VoidOn
+  distanceM: number
+  lengthMm: number
+  causes: VoidCause[]
+  /** Numbers without a unit: a length, or the number of a void. */
+  bare: Quantity[]
+  void: number
+  step: 'fixed' | 'passed' | 'failed'
+  list: true
+}
+
+interface OtherFields {
+  kitName: string
+  gelS: number
+  signs: FoamSign[]
+  siteName: string
+  siteNew: true
+  ids: string[]
+  about: string
+}
+
+/** Everything that any word of any command can set, in JSON units; a message sets some of it. */
+export type Fields = Writable<ReadingData & StatementData & Omit<KitData, 'foam'> & SiteChange & WeldFields & SheetFields & ProbeFields & OtherFields>
+
+/** The fields that hold a number. */
+export type NumberKey = { [Key in keyof Fields]-?: number extends Fields[Key] ? Key : never }[keyof Fields]
+
+/** The named fields that were set, and no others: for shapes that hold only what was said. */
+export function picked<Key extends keyof Fields>(fields: Fields, keys: readonly Key[]): { [K in Key]?: Exclude<Fields[K], undefined> } {
+  return Object.fromEntries(keys.filter((key) => fields[key] !== undefined).map((key) => [key, fields[key]])) as {
+    [K in Key]?: Exclude<Fields[K], undefined>
+  }
+}

@@ -1,0 +1,17 @@
+/** Case and accents away, one kind of apostrophe: how words are compared. */
+export function fold(word: string): string {
+  return word
+    .replace(/[’‘ʼ]/g, "'")
+    .toLowerCase()
+    .normalize('NFD')
+    .replace(/\p{M}+/gu, '')
+    .replace(/œ/g, 'oe')
+    .replace(/æ/g, 'ae')
+}
+
+/** At most `max` characters of a word, never half of one: what a refusal repeats. */
+export function short(word: string, max = 60): string {
+  return Array.from(word.slice(0, 2 * max))
+    .slice(0, max)
+    .join('')
+}

@@ -1,0 +1,64 @@
+import { atEnd, find, rawAt, unknownWord } from './cursor.js'
+import { negations } from './negation.js'
+import { atNumber, takeQuantity } from './quantity.js'
+import { Refused } from './refused.js'
+import type { Walk } from './walk.js'
+import { readInstant } from './when.js'
+
+function takeAt(walk: Walk): void {
+  const typed = (/^@(\S+)/.exec(walk.text.slice(walk.pos, walk.pos + 60))?.[1] ?? '').replace(/[,;:!?.=…»]+$/, '')
+  const at = readInstant(typed, walk.reader)
+  if (walk.at !== null && walk.at !== at) throw new Refused('duplicate', `@${typed}`, { label: 'time' })
+  walk.at = at
+  walk.pos += typed.length + 1
+}
+
+/** `no`, `sin`, `sans` and the flag after it; false when no negation stands here. */
+function takeNegated(walk: Walk): boolean {
+  const no = find(walk, negations)
+  if (!no || find(walk, walk.lexicon)) return false
+  const start = walk.pos
+  walk.pos = no.end
+  const flag = atEnd(walk) ? null : find(walk, walk.lexicon)
+  if (!flag?.meaning.negated) throw unknownWord(walk, walk.text.slice(start, flag?.end ?? walk.pos + rawAt(walk.text, walk.pos).length).trim())
+  walk.pos = flag.end
+  flag.meaning.negated(walk, { raw: walk.text.slice(start, flag.end), label: flag.label })
+  return true
+}
+
+/** A number that no label and no place of the command takes. */
+function strayNumber(walk: Walk, numbered: string | null): Refused {
+  const { raw } = takeQuantity(walk)
+  return numbered === null ? unknownWord(walk, raw) : new Refused('duplicate', numbered, { label: numbered })
+}
+
+/** `@07:30`; false when no time stands here. */
+function takeTime(walk: Walk): boolean {
+  if (!/^@\d/.test(walk.text.slice(walk.pos, walk.pos + 2))) return false
+  takeAt(walk)
+  return true
+}
+
+/** A word of the command and what belongs to it; false when none stands here. */
+function takeWord(walk: Walk): boolean {
+  const found = find(walk, walk.lexicon)
+  if (!found) return false
+  walk.pos = found.end
+  found.meaning.read(walk, { raw: found.raw, label: found.label })
+  return true
+}
+
+function takeItem(walk: Walk): void {
+  const { numbered } = walk
+  walk.numbered = null
+  if (takeTime(walk) || takeNegated(walk) || takeWord(walk) || walk.lexicon.other(walk)) return
+  throw atNumber(walk) ? strayNumber(walk, numbered) : unknownWord(walk)
+}
+
+/** Reads every item to the end of the message. Each item moves on or throws. */
+export function takeItems(walk: Walk): void {
+  while (!atEnd(walk)) {
+    takeItem(walk)
+    walk.items += 1
+  }
+}

@@ -1,0 +1,50 @@
+import { convert, quantityOf, round6, type Unit } from '../../core/units.js'
+import { Refused } from './refused.js'
+import type { Reader } from './said.js'
+import type { Quantity } from './unit.js'
+
+/** What a number may be: its JSON unit, the unit of a bare number in either system, and its range in the JSON unit. */
+export interface Slot {
+  readonly label: string
+  /** Null: a count or a number without a unit. */
+  readonly unit: Unit | null
+  readonly metric: Unit | null
+  readonly us: Unit | null
+  readonly min: number
+  readonly max: number
+  /** The lower end itself is out of range. */
+  readonly above?: true
+  readonly whole?: true
+}
+
+function outOfRange(slot: Slot, raw: string, unit: Unit | null, min: number, max: number): Refused {
+  return new Refused('out-of-range', raw, { label: slot.label, min, max, unit: unit ?? '' })
+}
+
+function converted(quantity: Quantity, slot: Slot, reader: Reader): number {
+  const wrong = new Refused('wrong-unit', quantity.raw, { label: slot.label, unit: slot.unit ?? '' })
+  if (slot.unit === null) {
+    if (quantity.unit !== null || quantity.degree) throw wrong
+    return quantity.value
+  }
+  if (quantity.degree && quantityOf(slot.unit) !== 'temperature') throw wrong
+  const unit = quantity.unit ?? (reader.units === 'us' ? slot.us : slot.metric) ?? slot.unit
+  if (quantityOf(unit) !== quantityOf(slot.unit)) throw wrong
+  if (unit === 'AWG') {
+    if (!Number.isInteger(quantity.value)) throw new Refused('bad-number', quantity.raw, { label: slot.label })
+    if (!(quantity.value >= 0 && quantity.value <= 40)) throw outOfRange(slot, quantity.raw, 'AWG', 0, 40)
+  }
+  const value = convert(quantity.value, unit, slot.unit)
+  if (value === null) throw wrong
+  return value
+}
+
+/** The value of a typed quantity in the slot's JSON unit, six decimals; refused when it does not fit. */
+export function slotValue(quantity: Quantity, slot: Slot, reader: Reader): number {
+  const value = round6(converted(quantity, slot, reader))
+  if (slot.whole && !Number.isInteger(value)) throw new Refused('bad-number', quantity.raw, { label: slot.label })
+  if (!(value >= slot.min && value <= slot.max) || (slot.above && value === slot.min)) {
+    throw outOfRange(slot, quantity.raw, slot.unit, slot.min, slot.max)
+  }
+  return value
+}

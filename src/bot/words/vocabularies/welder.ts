@@ -1,0 +1,122 @@
+import type { WelderData } from '../../../core/log/data.js'
+import { atEnd } from '../cursor.js'
+import { type Fields, picked } from '../fields.js'
+import { takeName } from '../names.js'
+import { atNumber, takeQuantity } from '../quantity.js'
+import { missing, Refused } from '../refused.js'
+import type { Said } from '../said.js'
+import { slotValue } from '../slot.js'
+import { slots } from '../slots/numbers.js'
+import { handWords, peelWords, robotWords } from '../slots/peel.js'
+import { nozzleWords } from '../slots/start-up.js'
+import { flag, negated, number, takeToken } from '../take.js'
+import type { Quantity } from '../unit.js'
+import { lexiconOf } from '../vocabulary.js'
+import { type Heard, type Meaning, note, put, type Vocabulary, type Walk } from '../walk.js'
+
+/** A person: a name of letters, or an id of the chat. */
+const person = /^[\p{L}\p{M}\p{N}][\p{L}\p{M}\p{N}.'’_-]{0,39}$/u
+
+function putWelder(walk: Walk, heard: Heard, name: string): void {
+  put(walk, heard, 'welder', name)
+  note(walk, 'welder', name)
+}
+
+function who(key: 'by' | 'operator'): Meaning['read'] {
+  return (walk, heard) => {
+    const name = takeToken(walk, heard, person)
+    if (key === 'operator') put(walk, heard, 'event', 'operator', 'inconsistent')
+    put(walk, heard, key, name)
+    note(walk, heard.label, name)
+  }
+}
+
+function event(event: WelderData['event']): Meaning['read'] {
+  return flag({ event }, { label: 'event', value: event })
+}
+
+const peels = Object.fromEntries(
+  Object.entries(peelWords).map(([peel, words]) => [
+    peel,
+    { words, read: flag({ peel: peel as keyof typeof peelWords }, { label: 'peel', value: peel }) }
+  ])
+)
+
+export const welderVocabulary: Vocabulary = {
+  robot: { words: robotWords, read: (walk, heard) => putWelder(walk, heard, 'robot') },
+  hand: { words: handWords, read: (walk, heard) => putWelder(walk, heard, 'hand') },
+  ...peels,
+  warm: { words: { en: 'warm', es: 'caliente(,s)', fr: 'chaud(,e,s,es)' }, read: flag({ warm: true }), negated: negated({ warm: false }) },
+  set: { words: { en: 'set', es: 'ajuste consigna', fr: 'consigne réglage' }, read: number(slots.set, 'setC') },
+  speed: { words: { en: 'speed', es: 'velocidad', fr: 'vitesse' }, read: number(slots.weldSpeed, 'speedMMin') },
+  thick: { words: { en: 'thick thickness', es: 'espesor grosor', fr: 'épaisseur' }, read: number(slots.thick, 'thicknessMm') },
+  by: { words: { en: 'by', es: 'por', fr: 'par' }, read: who('by') },
+  operator: { words: { en: 'operator', es: 'operador(,a)', fr: 'opérateur opératrice' }, read: who('operator') },
+  restart: { words: { en: 'restart restarted', es: 'reinicio reiniciad(o,a)', fr: 'redémarrage redémarré(,e)' }, read: event('restart') },
+  power: { words: { en: 'power', es: 'corte', fr: 'coupure' }, read: event('power') },
+  nozzle: { words: nozzleWords, read: event('nozzle') },
+  off: { words: { en: 'off', es: 'apagad(o,a)', fr: 'arrêt arrêté(,e) éteint(,e)' }, read: event('off') }
+}
+
+/** A unit also covers the bare numbers just before it: 41 39 40 mm. */
+function covered(run: readonly Quantity[]): readonly Quantity[] {
+  const all = [...run]
+  for (let index = all.length - 2; index >= 0; index -= 1) {
+    const one = all[index] as Quantity
+    const next = all[index + 1] as Quantity
+    if (one.unit === null && !one.degree) all[index] = { ...one, unit: next.unit, degree: next.degree }
+  }
+  return all
+}
+
+function takeWidths(walk: Walk): void {
+  const run: Quantity[] = []
+  while (!atEnd(walk) && atNumber(walk)) run.push(takeQuantity(walk))
+  const widths = covered(run).map((quantity) => slotValue(quantity, slots.width, walk.reader))
+  walk.fields.widthsMm = [...(walk.fields.widthsMm ?? []), ...widths]
+  for (const width of widths) note(walk, 'width', width, 'mm')
+}
+
+function other(walk: Walk): boolean {
+  if (atNumber(walk)) {
+    takeWidths(walk)
+    return true
+  }
+  const name = takeName(walk)
+  if (name === null) return false
+  putWelder(walk, { raw: name, label: 'welder' }, name)
+  return true
+}
+
+export const welderLexicon = lexiconOf(welderVocabulary, other)
+
+function clash(word: string): Refused {
+  return new Refused('inconsistent', word, { label: word })
+}
+
+function eventOf(welder: string, fields: Fields): Said {
+  const { event, setC, speedMMin, operator } = fields
+  const said = [event, setC === undefined ? undefined : 'set', speedMMin === undefined ? undefined : 'speed'].filter((one) => one !== undefined)
+  const [only, second] = said as WelderData['event'][]
+  if (second !== undefined) throw clash(second)
+  if (only === undefined) return { command: 'weld show', welder }
+  return {
+    command: 'weld event',
+    welder,
+    event: { event: only, ...picked(fields, ['setC', 'speedMMin']), ...(operator === undefined ? {} : { by: operator }) }
+  }
+}
+
+/** A coupon when a width or a peel was told, else one event of the welder, else what is known of it. */
+export function saidOfWelder(fields: Fields): Said {
+  const { welder, widthsMm, peel, event, warm } = fields
+  if (welder === undefined) throw missing('welder')
+  if (widthsMm === undefined && peel === undefined) {
+    if (event !== undefined && fields.by !== undefined) throw clash('by')
+    if (warm !== undefined || fields.thicknessMm !== undefined || fields.by !== undefined) throw missing('width')
+    return eventOf(welder, fields)
+  }
+  if (event !== undefined) throw clash(event)
+  const parts = picked(fields, ['setC', 'speedMMin', 'thicknessMm', 'by'])
+  return { command: 'weld coupon', welder, coupon: { widthsMm: widthsMm ?? [], peel: peel ?? null, warm: warm ?? false, ...parts } }
+}

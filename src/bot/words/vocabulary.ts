@@ -1,0 +1,48 @@
+import { fold } from './fold.js'
+import { allForms, type Words } from './forms.js'
+import type { Lexicon, Vocabulary, Walk } from './walk.js'
+
+/** Makes a vocabulary ready for reading. `other` reads what is none of its words. */
+export function lexiconOf(vocabulary: Vocabulary, other: (walk: Walk) => boolean = () => false): Lexicon {
+  const index = new Map<string, { label: string; meaning: Vocabulary[string] }>()
+  for (const [label, meaning] of Object.entries(vocabulary)) {
+    for (const word of allForms(meaning.words)) index.set(fold(word), { label, meaning })
+  }
+  const spelled = Object.values(vocabulary)
+    .flatMap((meaning) => allForms(meaning.words))
+    .filter((word) => !word.includes(' '))
+  return { index, spelled: [...new Set(spelled)], other }
+}
+
+/** Choices by folded word, for the value after a label. */
+export function choicesOf<Value>(choices: readonly (readonly [Value, Words])[]): ReadonlyMap<string, Value> {
+  return new Map(choices.flatMap(([value, words]) => allForms(words).map((word) => [fold(word), value] as const)))
+}
+
+/** Edits (insert, delete, replace) that turn one word into another, counted up to `limit`; more is `limit + 1`. */
+export function editDistance(a: string, b: string, limit: number): number {
+  if (Math.abs(a.length - b.length) > limit) return limit + 1
+  let row = Array.from({ length: b.length + 1 }, (_, i) => i)
+  for (let i = 1; i <= a.length; i += 1) {
+    const next = [i]
+    for (let j = 1; j <= b.length; j += 1) {
+      const replaced = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1)
+      next.push(Math.min(replaced, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1))
+    }
+    row = next
+  }
+  return Math.min(row[b.length] ?? limit + 1, limit + 1)
+}
+
+/** The words nearest to one that is not known, nearest first, within `limit` edits and fewer than its letters. */
+export function nearest(word: string, spelled: readonly string[], limit: number, count: number): readonly string[] {
+  const folded = fold(word)
+  if (folded.length > 30) return []
+  const reach = Math.min(limit, folded.length - 1)
+  return spelled
+    .map((candidate) => ({ candidate, edits: editDistance(folded, fold(candidate), reach) }))
+    .filter(({ edits }) => edits <= reach)
+    .sort((a, b) => a.edits - b.edits)
+    .slice(0, count)
+    .map(({ candidate }) => candidate)
+}
