@@ -7,61 +7,62 @@ import { within } from './range.js'
  * what weather services report dew points by, made to meet the other at 0 °C.
  */
 const kelvin = 273.15
-const water0Pa = hylandWexlerWaterPa(0)
-const ice0Pa = hylandWexlerIcePa(0)
+const lnWater0 = lnWater(0)
+const lnIce0 = lnIce(0)
 const magnus = { b: 17.62, c: 243.12 } as const
 const magnusIce = { b: 22.46, c: 272.62 } as const
 
-function hylandWexlerWaterPa(tC: number): number {
+/** Natural logarithm of the pressure in Pa. */
+function lnWater(tC: number): number {
   const t = tC + kelvin
-  return Math.exp(-5800.2206 / t + 1.3914993 + t * (-4.8640239e-2 + t * (4.1764768e-5 - t * 1.4452093e-8)) + 6.5459673 * Math.log(t))
+  return -5800.2206 / t + 1.3914993 + t * (-4.8640239e-2 + t * (4.1764768e-5 - t * 1.4452093e-8)) + 6.5459673 * Math.log(t)
 }
 
-function hylandWexlerIcePa(tC: number): number {
+function lnIce(tC: number): number {
   const t = tC + kelvin
-  return Math.exp(
-    -5674.5359 / t + 6.3925247 + t * (-9.677843e-3 + t * (6.2215701e-7 + t * (2.0747825e-9 - t * 9.484024e-13))) + 4.1635019 * Math.log(t)
-  )
+  const series = t * (-9.677843e-3 + t * (6.2215701e-7 + t * (2.0747825e-9 - t * 9.484024e-13)))
+  return -5674.5359 / t + 6.3925247 + series + 4.1635019 * Math.log(t)
 }
 
 /** Saturation vapour pressure over (below 0 °C: supercooled) water, Pa; −110…200 °C, a good match to measurements down to −45 °C. */
 export function saturationWaterPa(tC: number): number {
   within('tC', tC, -110, 200)
-  return tC >= 0 ? hylandWexlerWaterPa(tC) : water0Pa * Math.exp((magnus.b * tC) / (magnus.c + tC))
+  return Math.exp(tC >= 0 ? lnWater(tC) : lnWater0 + (magnus.b * tC) / (magnus.c + tC))
 }
 
 /** Saturation vapour pressure over ice, Pa; −110…100 °C, real only up to 0 °C: above, the curve is merely continued. */
 export function saturationIcePa(tC: number): number {
   within('tC', tC, -110, 100)
-  return hylandWexlerIcePa(tC)
+  return Math.exp(lnIce(tC))
 }
 
 /** °C at which vapour of a pressure (Pa, > 0 … 1.5e6) saturates over water: the inverse of `saturationWaterPa`. */
 export function saturatedWaterC(pa: number): number {
-  const ratio = Math.log(pa / water0Pa)
+  const goal = Math.log(pa)
+  const ratio = goal - lnWater0
   const startC = (magnus.c * ratio) / (magnus.b - ratio)
   if (ratio < 0) return startC
-  return newton(pa, startC, hylandWexlerWaterPa, (t) => 5800.2206 / t ** 2 - 4.8640239e-2 + t * (8.3529536e-5 - t * 4.3356279e-8) + 6.5459673 / t)
+  return newton(goal, startC, lnWater, (t) => 5800.2206 / t ** 2 - 4.8640239e-2 + t * (8.3529536e-5 - t * 4.3356279e-8) + 6.5459673 / t)
 }
 
 /** °C at which vapour of a pressure (Pa, > 0 … 611.15) saturates over ice, never above 0: the inverse of `saturationIcePa`. */
 export function saturatedIceC(pa: number): number {
-  const ratio = Math.log(pa / ice0Pa)
+  const goal = Math.log(pa)
+  const ratio = goal - lnIce0
   if (ratio >= 0) return 0
   return newton(
-    pa,
+    goal,
     (magnusIce.c * ratio) / (magnusIce.b - ratio),
-    hylandWexlerIcePa,
+    lnIce,
     (t) => 5674.5359 / t ** 2 - 9.677843e-3 + t * (1.24431402e-6 + t * (6.2243475e-9 - t * 3.7936096e-12)) + 4.1635019 / t
   )
 }
 
 /** Newton on the logarithm, nearly straight from a Magnus start: three steps reach the last digits, eight bound it. */
-function newton(pa: number, startC: number, curve: (tC: number) => number, slope: (tK: number) => number): number {
-  const goal = Math.log(pa)
+function newton(goal: number, startC: number, curve: (tC: number) => number, slope: (tK: number) => number): number {
   let tC = startC
   for (let step = 0; step < 8; step += 1) {
-    const moveK = (goal - Math.log(curve(tC))) / slope(tC + kelvin)
+    const moveK = (goal - curve(tC)) / slope(tC + kelvin)
     tC += moveK
     if (!(Math.abs(moveK) > 1e-10)) break
   }
