@@ -44,7 +44,6 @@ export interface FrameWords {
   quote(word: string): string
   /** Between a name and what is said of it, with its spaces. */
   readonly colon: string
-  readonly yes: string
   readonly no: string
   /** Between the last two of a list. */
   readonly or: string
@@ -63,6 +62,8 @@ export interface FrameWords {
 
 export interface DecisionWords {
   readonly takeReading: string
+  /** A group and what is said of it: \"conditions go\". */
+  group(name: string, said: string): string
   toState(count: number): string
   toRead(count: number): string
   atLeast(amount: string): string
@@ -77,8 +78,6 @@ export interface DecisionWords {
   tightest(finding: string): string
   changes(at: string): string
   readonly closeUp: string
-  readonly rest: string
-  readonly welders: string
   readonly overridden: string
   readonly numbers: Readonly<Record<NumberName, string>>
 }

@@ -15,11 +15,12 @@ export function couponView(answer: Answer, how: How, text: Text): Page {
   const { coupon } = text
   const cause = oneOf<CouponCause>(numbers, 'cause', coupon.causes)
   const cleared = clearanceWords(flag(numbers, 'cleared'), oneOf<LapsedBy>(numbers, 'lapsedBy', coupon.lapsedBy), text)
+  const again = flag(numbers, 'cleared') !== true && !answer.findings.some(({ fix }) => fix !== null)
   const lines = [
     ...widthLine(answer, how, text),
     ...(cause === null ? [] : [coupon.causes[cause]]),
     ...moveLine(numbers, text),
-    cleared,
+    again ? `${cleared} → ${text.fixes['weld:coupon']}` : cleared,
     ...holdLine(numbers, how, text)
   ]
   return pageOf(answer, { about: aboutOf(answer, text), lines, details: trendLines(numbers, how, text) }, how, text)

@@ -11,7 +11,11 @@ export function notesOf(answer: Answer, caution: Caution | null, how: How, text:
   return [...(caution === null ? [] : [text.cautions[caution]]), ...sourceNote(answer, how, text), ...loggedNote(answer, text)]
 }
 
-function sourceNote({ weather, limits, decision, at, numbers }: Answer, how: How, text: Text): readonly string[] {
+/** Answers that judge nothing by any limit. */
+const unjudged: ReadonlySet<string> = new Set(['help', 'me', 'undo'])
+
+function sourceNote({ command, weather, limits, decision, at, numbers }: Answer, how: How, text: Text): readonly string[] {
+  if (unjudged.has(command)) return []
   const { frame } = text
   const invented = flag(row(numbers, 'site') ?? numbers, 'invented') === true
   const parts: string[] = []

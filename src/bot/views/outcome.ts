@@ -12,11 +12,13 @@ export function headline(outcome: Outcome | null, about: string, findings: reado
   return outcome === 'unknown' ? `${line} — ${missingPart(findings, text)}` : line
 }
 
-/** A reading to take, or, when all that is missing is a person's word, how many things to state. */
+/** A reading to take; or, when no reading is missing, the one thing to do or how many there are to state. */
 function missingPart(findings: readonly Finding[], text: Text): string {
-  const unknown = findings.filter(({ outcome }) => outcome === 'unknown')
-  const onlyWords = unknown.length > 0 && unknown.every(({ group, fix }) => group === 'checklist' || fix?.startsWith('state:'))
-  return onlyWords ? text.decision.toState(unknown.length) : text.decision.takeReading
+  const fixes = findings.flatMap(({ outcome, fix }) => (outcome === 'unknown' ? [fix] : []))
+  const toRead = fixes.length === 0 || fixes.some((fix) => fix === null || fix.startsWith('read:'))
+  if (toRead) return text.decision.takeReading
+  const [only] = fixes
+  return fixes.length === 1 && only ? text.fixes[only] : text.decision.toState(fixes.length)
 }
 
 export function capital(line: string): string {

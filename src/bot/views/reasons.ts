@@ -19,7 +19,7 @@ function groupWords(group: Group, outcomes: Outcomes, findings: readonly Said[],
   const outcome = outcomes[group]
   const name = text.groups[group]
   const unknown = once(findings.filter((finding) => finding.group === group && finding.outcome === 'unknown')).length
-  const said = `${name}${text.frame.colon}${text.outcomesWithin[outcome]}`
+  const said = text.decision.group(name, text.outcomesWithin[outcome])
   if (unknown === 0) return said
   const left = group === 'checklist' ? text.decision.toState(unknown) : text.decision.toRead(unknown)
   return outcome === 'unknown' ? `${name}${text.frame.colon}${left}` : `${said}, ${left}`

@@ -4,6 +4,7 @@ import type { Text } from '../text.js'
 export const decision: Pick<Text, 'decision'> = {
   decision: {
     takeReading: 'take a reading',
+    group: (name, said) => `${name} ${said}`,
     toState: (count) => `${counted('en', count, { one: 'to state', other: 'to state' })}`,
     toRead: (count) => `${counted('en', count, { one: 'reading to take', other: 'readings to take' })}`,
     atLeast: (amount) => `at least ${amount}`,
@@ -18,8 +19,6 @@ export const decision: Pick<Text, 'decision'> = {
     tightest: (finding) => `tightest: ${finding}`,
     changes: (at) => `likely to change about ${at}`,
     closeUp: 'Rain is coming: close up now.',
-    rest: 'also',
-    welders: 'welders',
     overridden: 'A supervisor goes ahead against the decision: it is in the record.',
     numbers: {
       airC: 'air',

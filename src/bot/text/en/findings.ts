@@ -17,7 +17,7 @@ export const findings: Readonly<Record<FindingId, FindingWords>> = {
   'wind-gust': measured('gust'),
   daylight: {
     name: 'daylight after closing up',
-    is: { go: 'daylight left', caution: 'little daylight left', unknown: 'daylight: not known', 'no-go': 'too late to close up by daylight' }
+    is: { go: 'daylight left', caution: 'little daylight left', unknown: 'daylight: not known', 'no-go': 'not enough daylight to close up' }
   },
   'substrate-dry': {
     name: 'substrate dry',

@@ -34,7 +34,6 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
   frame: {
     quote: (word) => `“${word}”`,
     colon: ': ',
-    yes: 'yes',
     no: 'no',
     or: 'or',
     more: (count) => `and ${count} more`,

@@ -23,8 +23,8 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     next: (moves) => `next: ${moves}`,
     oneAtATime: 'one at a time',
     cleared: 'cleared to weld',
-    notCleared: 'not cleared: weld a coupon',
-    notClearedBy: (cause) => `not cleared (${cause}): weld a coupon`,
+    notCleared: 'not cleared',
+    notClearedBy: (cause) => `not cleared (${cause})`,
     lapsedBy: {
       failed: 'coupon failed',
       restart: 'restarted',

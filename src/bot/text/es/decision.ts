@@ -4,6 +4,7 @@ import type { Text } from '../text.js'
 export const decision: Pick<Text, 'decision'> = {
   decision: {
     takeReading: 'tomar una lectura',
+    group: (name, said) => `${name}: ${said}`,
     toState: (count) => counted('es', count, { one: 'por declarar', other: 'por declarar' }),
     toRead: (count) => counted('es', count, { one: 'lectura por tomar', many: 'de lecturas por tomar', other: 'lecturas por tomar' }),
     atLeast: (amount) => `mínimo ${amount}`,
@@ -18,8 +19,6 @@ export const decision: Pick<Text, 'decision'> = {
     tightest: (finding) => `lo más justo: ${finding}`,
     changes: (at) => `puede cambiar hacia las ${at}`,
     closeUp: 'Viene lluvia: cerrar ahora.',
-    rest: 'además',
-    welders: 'soldadoras',
     overridden: 'Un supervisor sigue adelante contra la decisión: queda en el registro.',
     numbers: {
       airC: 'aire',

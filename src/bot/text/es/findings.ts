@@ -17,7 +17,12 @@ export const findings: Readonly<Record<FindingId, FindingWords>> = {
   'wind-gust': measured('racha'),
   daylight: {
     name: 'luz de día después de cerrar',
-    is: { go: 'queda luz de día', caution: 'queda poca luz de día', unknown: 'luz de día: sin dato', 'no-go': 'ya no da tiempo a cerrar con luz' }
+    is: {
+      go: 'queda luz de día',
+      caution: 'queda poca luz de día',
+      unknown: 'luz de día: sin dato',
+      'no-go': 'no hay luz de día bastante para cerrar'
+    }
   },
   'substrate-dry': {
     name: 'sustrato seco',

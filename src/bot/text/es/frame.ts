@@ -34,7 +34,6 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
   frame: {
     quote: (word) => `«${word}»`,
     colon: ': ',
-    yes: 'sí',
     no: 'no',
     or: 'o',
     more: (count) => `y ${count} más`,

@@ -23,8 +23,8 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     next: (moves) => `siguiente: ${moves}`,
     oneAtATime: 'uno a la vez',
     cleared: 'habilitada para soldar',
-    notCleared: 'no habilitada: soldar una probeta',
-    notClearedBy: (cause) => `no habilitada (${cause}): soldar una probeta`,
+    notCleared: 'no habilitada',
+    notClearedBy: (cause) => `no habilitada (${cause})`,
     lapsedBy: {
       failed: 'probeta fallida',
       restart: 'reinicio',

@@ -4,6 +4,7 @@ import type { Text } from '../text.js'
 export const decision: Pick<Text, 'decision'> = {
   decision: {
     takeReading: 'faire un relevé',
+    group: (name, said) => `${name} : ${said}`,
     toState: (count) => counted('fr', count, { one: 'à déclarer', other: 'à déclarer' }),
     toRead: (count) => counted('fr', count, { one: 'mesure à prendre', many: 'de mesures à prendre', other: 'mesures à prendre' }),
     atLeast: (amount) => `au moins ${amount}`,
@@ -18,8 +19,6 @@ export const decision: Pick<Text, 'decision'> = {
     tightest: (finding) => `le plus juste : ${finding}`,
     changes: (at) => `peut changer vers ${at}`,
     closeUp: 'La pluie arrive : fermer maintenant.',
-    rest: 'en plus',
-    welders: 'soudeuses',
     overridden: 'Un chef de chantier passe outre à la décision : c’est noté au journal.',
     numbers: {
       airC: 'air',

@@ -2,7 +2,7 @@ import type { FindingId } from '../../answer.js'
 import type { FindingWords } from '../text.js'
 
 function measured(name: string): FindingWords {
-  return { name, is: { go: name, caution: name, unknown: `${name} : inconnu`, 'no-go': name } }
+  return { name, is: { go: name, caution: name, unknown: `${name} : pas de donnée`, 'no-go': name } }
 }
 
 export const findings: Readonly<Record<FindingId, FindingWords>> = {
@@ -10,14 +10,14 @@ export const findings: Readonly<Record<FindingId, FindingWords>> = {
   'air-temperature': measured('air'),
   'substrate-temperature': measured('support'),
   'dew-margin': measured('écart à la rosée'),
-  humidity: measured('taux d’humidité'),
-  'rain-now': { name: 'pluie', is: { go: 'pas de pluie', caution: 'pluie possible', unknown: 'pluie : inconnu', 'no-go': 'il pleut' } },
+  humidity: measured('humidité'),
+  'rain-now': { name: 'pluie', is: { go: 'pas de pluie', caution: 'pluie possible', unknown: 'pluie : pas de donnée', 'no-go': 'il pleut' } },
   'rain-coming': measured('pluie avant mise hors d’eau'),
   'wind-mean': measured('vent moyen'),
-  'wind-gust': measured('niveau des rafales'),
+  'wind-gust': measured('rafale'),
   daylight: {
     name: 'jour restant après fermeture',
-    is: { go: 'il reste du jour', caution: 'il reste peu de jour', unknown: 'jour restant : inconnu', 'no-go': 'trop tard pour fermer de jour' }
+    is: { go: 'il reste du jour', caution: 'il reste peu de jour', unknown: 'jour restant : pas de donnée', 'no-go': 'pas assez de jour pour fermer' }
   },
   'substrate-dry': {
     name: 'support sec',
@@ -91,7 +91,7 @@ export const findings: Readonly<Record<FindingId, FindingWords>> = {
   },
   'adhesive-date': {
     name: 'colle, reste avant péremption',
-    is: { go: 'colle dans les délais', caution: 'colle bientôt périmée', unknown: 'péremption de la colle : inconnue', 'no-go': 'colle périmée' }
+    is: { go: 'colle dans les délais', caution: 'colle bientôt périmée', unknown: 'péremption de la colle : pas de donnée', 'no-go': 'colle périmée' }
   },
   'start-up': {
     name: 'démarrage',
@@ -125,32 +125,32 @@ export const findings: Readonly<Record<FindingId, FindingWords>> = {
     is: {
       go: 'on peut marcher sur la feuille',
       caution: 'feuille fraîche',
-      unknown: 'temps depuis la pose de la feuille : inconnu',
+      unknown: 'temps depuis la pose de la feuille : pas de donnée',
       'no-go': 'feuille trop fraîche pour marcher dessus'
     }
   },
   thunder: {
     name: 'tonnerre',
-    is: { go: 'pas de tonnerre', caution: 'tonnerre prévu d’ici 2 h', unknown: 'tonnerre : inconnu', 'no-go': 'tonnerre' }
+    is: { go: 'pas de tonnerre', caution: 'tonnerre prévu d’ici 2 h', unknown: 'tonnerre : pas de donnée', 'no-go': 'tonnerre' }
   },
   heat: {
     name: 'indice de chaleur',
-    is: { go: 'indice de chaleur', caution: 'chaleur', unknown: 'chaleur : inconnue', 'no-go': 'trop chaud pour les gens' }
+    is: { go: 'indice de chaleur', caution: 'chaleur', unknown: 'chaleur : pas de donnée', 'no-go': 'trop chaud pour les gens' }
   },
   cold: {
     name: 'température ressentie',
-    is: { go: 'température ressentie', caution: 'froid', unknown: 'froid : inconnu', 'no-go': 'trop froid pour les gens' }
+    is: { go: 'température ressentie', caution: 'froid', unknown: 'froid : pas de donnée', 'no-go': 'trop froid pour les gens' }
   },
   ice: {
     name: 'température de surface',
-    is: { go: 'pas de verglas', caution: 'verglas possible', unknown: 'verglas : inconnu', 'no-go': 'verglas : gelé et mouillé' }
+    is: { go: 'pas de verglas', caution: 'verglas possible', unknown: 'verglas : pas de donnée', 'no-go': 'verglas : gelé et mouillé' }
   },
   'strip-land': measured('soudure utile de chaque côté'),
-  'strip-gap': { name: 'écart', is: { go: 'écart', caution: 'écart', unknown: 'écart : inconnu', 'no-go': 'les lés se chevauchent en about' } },
+  'strip-gap': { name: 'écart', is: { go: 'écart', caution: 'écart', unknown: 'écart : pas de donnée', 'no-go': 'les lés se chevauchent en about' } },
   'coupon-width': measured('largeur de soudure'),
   'open-voids': {
     name: 'défauts à reprendre',
-    is: { go: 'tous les défauts repris', caution: 'défauts', unknown: 'défauts : inconnu', 'no-go': 'défauts à reprendre' }
+    is: { go: 'tous les défauts repris', caution: 'défauts', unknown: 'défauts : pas de donnée', 'no-go': 'défauts à reprendre' }
   },
   'test-spray': {
     name: 'essai de mousse',

@@ -3,7 +3,7 @@ import type { Fix } from '../../../core/fix.js'
 export const fixes: Readonly<Record<Fix, string>> = {
   'read:kit': 'mesurer les deux composants de la trousse mélangée',
   'read:air': 'mesurer la température de l’air',
-  'read:humidity': 'mesurer le taux d’humidité',
+  'read:humidity': 'mesurer l’humidité',
   'read:substrate': 'mesurer la température du support',
   'read:sheet': 'mesurer la température de la feuille',
   'read:wind': 'mesurer le vent moyen sur le toit',

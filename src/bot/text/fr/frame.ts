@@ -34,7 +34,6 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
   frame: {
     quote: (word) => `« ${word} »`,
     colon: ' : ',
-    yes: 'oui',
     no: 'non',
     or: 'ou',
     more: (count) => `et ${count} de plus`,

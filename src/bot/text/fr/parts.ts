@@ -23,8 +23,8 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     next: (moves) => `ensuite : ${moves}`,
     oneAtATime: 'un seul à la fois',
     cleared: 'validée pour souder',
-    notCleared: 'pas validée : souder une éprouvette',
-    notClearedBy: (cause) => `pas validée (${cause}) : souder une éprouvette`,
+    notCleared: 'pas validée',
+    notClearedBy: (cause) => `pas validée (${cause})`,
     lapsedBy: {
       failed: 'éprouvette ratée',
       restart: 'redémarrage',
