@@ -86,6 +86,8 @@ export interface DecisionWords {
 export interface Wrong {
   readonly word: string | null
   readonly label: string | null
+  /** What it does not go with. */
+  readonly other: string | null
   readonly from: string | null
   readonly to: string | null
   readonly who: string | null

@@ -14,7 +14,7 @@ export const usages: Readonly<Record<CommandName, { readonly usage: string; read
       'weld [sheet T] [lap clean] [dry] [lead L AREA] · weld NAME WIDTH… PEEL [warm] [set T] [speed V] [thick MM] [by WHO] · weld NAME restart | power | set T | speed V | nozzle | operator WHO | off',
     example: '/weld robot 41 40 42 mm film set 480 speed 2.5'
   },
-  strip: { usage: 'strip WIDTH [gap G] [off O] [edge RUN] [sheets N] [roll L] [xN]', example: '/strip 2 m gap 6' },
+  strip: { usage: 'strip WIDTH [gap G] [off O] [edge RUN] [sheets N] [roll L] [xN]', example: '/strip 2 m gap 6 mm' },
   probe: {
     usage: 'probe course N [lap | end | strip | patch] [DISTANCE m] LENGTH [CAUSE…] · probe N fixed | passed | failed · probe list',
     example: '/probe course 4 end 3.2 m 40 mm cold'

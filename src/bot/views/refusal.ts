@@ -1,9 +1,11 @@
+import { fromIso } from '../../core/instant.js'
 import type { Refusal, Spoken, Understood } from '../answer.js'
 import { texts } from '../text/index.js'
 import { type LabelId, labelIds } from '../text/labels.js'
 import type { Text, Wrong } from '../text/text.js'
 import { isCommandName, usages } from '../text/usages.js'
 import { amount } from './amount.js'
+import { clock } from './clock.js'
 import { escapeText } from './escape.js'
 import type { How } from './how.js'
 import { numeral } from './number.js'
@@ -39,12 +41,13 @@ export function refusalMessage(refusal: Refusal, how: How): string {
 
 function wrongOf({ word, detail, ref }: Refusal, how: How, text: Text): Wrong {
   const label = typeof detail.label === 'string' ? labelWords(detail.label, text) : null
-  const unit = typeof detail.unit === 'string' ? detail.unit : null
-  const bound = (value: unknown) => (typeof value === 'number' ? amount(value, unit, how) : null)
+  const unit = typeof detail.unit === 'string' && detail.unit !== '' ? detail.unit : null
+  const bound = (value: unknown) => (typeof value === 'number' ? amount(value, unit, how) : typeof value === 'string' ? timeOf(value, how) : null)
   const asked = typeof detail.who === 'string' ? detail.who : null
   return {
     word: word === null ? null : text.frame.quote(escapeText(word, wordMax)),
     label,
+    other: typeof detail.other === 'string' ? labelWords(detail.other, text) : null,
     from: bound(detail.min),
     to: bound(detail.max),
     who: asked === null ? null : (text.refusal.who[asked] ?? escapeText(asked, wordMax)),
@@ -52,6 +55,12 @@ function wrongOf({ word, detail, ref }: Refusal, how: How, text: Text): Wrong {
     ref: ref === null ? null : escapeText(ref, wordMax),
     ...bothReadings(word, how)
   }
+}
+
+/** A bound that is an instant, as a time of the site. */
+function timeOf(iso: string, how: How): string | null {
+  const at = fromIso(iso)
+  return at === null ? null : clock(at, at, how)
 }
 
 /** `1,250` read both ways: 1250 and 1.25. */

@@ -5,8 +5,8 @@ import type { Wrong } from '../../../src/bot/text/text.js'
 import { commandNames, usages } from '../../../src/bot/text/usages.js'
 import { langs } from '../../support/answers.js'
 
-const wrong: Wrong = { word: 'W', label: 'L', from: '1', to: '2', who: 'W', state: 'S', ref: 'R', whole: '1250', decimal: '1.25' }
-const nothing: Wrong = { word: null, label: null, from: null, to: null, who: null, state: null, ref: null, whole: null, decimal: null }
+const wrong: Wrong = { word: 'W', label: 'L', other: 'O', from: '1', to: '2', who: 'W', state: 'S', ref: 'R', whole: '1250', decimal: '1.25' }
+const nothing: Wrong = { word: null, label: null, other: null, from: null, to: null, who: null, state: null, ref: null, whole: null, decimal: null }
 
 /** Every string of a text by its path; functions are called with something. */
 function said(value: unknown, path = ''): readonly (readonly [string, string])[] {

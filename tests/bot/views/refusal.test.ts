@@ -57,6 +57,9 @@ describe('speakRefusal', () => {
     ['out-of-range', '200', { label: 'air', min: -60, max: 60, unit: 'C' }, 'Out of range: “200” (air): from -60 °C to 60 °C.'],
     ['ambiguous-number', '1,250', { label: 'width' }, 'Ambiguous number: “1,250” (width). Write 1250 or 1.25.'],
     ['not-allowed', 'north-3', { who: 'author' }, 'Not allowed: only for the one who logged it.'],
+    ['inconsistent', 'gust', { label: 'gust', other: 'wind' }, 'These do not go together: “gust” (gust) and wind.'],
+    ['out-of-range', '@23:00', { label: 'time', max: '2026-05-04T06:15:00Z' }, 'Out of range: “@23:00” (time): at most 08:15.'],
+    ['out-of-range', '0', { label: 'course', min: 1, unit: '' }, 'Out of range: “0” (course): at least 1.'],
     ['missing', 'length', { label: 'length' }, 'Missing: length.'],
     ['wrong-state', 'passed', { label: 'void', state: 'open' }, 'Not possible now: “passed” (void), open.'],
     ['no-site', 'nroth', { nearest: ['north'] }, 'No such site: “nroth”.']

@@ -16,7 +16,7 @@ export const refusal: RefusalWords = {
     'ambiguous-number': (wrong) => `Ambiguous number: ${of(wrong)}.${wrong.whole === null ? '' : ` Write ${wrong.whole} or ${wrong.decimal}.`}`,
     'wrong-unit': (wrong) => `Wrong unit: ${of(wrong)}.`,
     'out-of-range': (wrong) => `Out of range: ${of(wrong)}${range(wrong)}.`,
-    inconsistent: (wrong) => `These do not go together: ${of(wrong)}.`,
+    inconsistent: (wrong) => `These do not go together: ${of(wrong)}${wrong.other === null ? '' : ` and ${wrong.other}`}.`,
     duplicate: (wrong) => `Given twice with two values: ${of(wrong)}.`,
     'not-found': (wrong) => `Not found: ${of(wrong)}.`,
     'wrong-state': (wrong) => `Not possible now: ${of(wrong)}${wrong.state === null ? '' : `, ${wrong.state}`}.`,

@@ -16,7 +16,7 @@ export const refusal: RefusalWords = {
     'ambiguous-number': (wrong) => `Número ambiguo: ${of(wrong)}.${wrong.whole === null ? '' : ` Escribir ${wrong.whole} o ${wrong.decimal}.`}`,
     'wrong-unit': (wrong) => `Unidad equivocada: ${of(wrong)}.`,
     'out-of-range': (wrong) => `Fuera de rango: ${of(wrong)}${range(wrong)}.`,
-    inconsistent: (wrong) => `No concuerda: ${of(wrong)}.`,
+    inconsistent: (wrong) => `No concuerda: ${of(wrong)}${wrong.other === null ? '' : ` y ${wrong.other}`}.`,
     duplicate: (wrong) => `Dado dos veces con dos valores: ${of(wrong)}.`,
     'not-found': (wrong) => `No existe: ${of(wrong)}.`,
     'wrong-state': (wrong) => `Ahora no es posible: ${of(wrong)}${wrong.state === null ? '' : `, ${wrong.state}`}.`,

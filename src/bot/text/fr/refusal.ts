@@ -16,7 +16,7 @@ export const refusal: RefusalWords = {
     'ambiguous-number': (wrong) => `Nombre ambigu : ${of(wrong)}.${wrong.whole === null ? '' : ` Écrire ${wrong.whole} ou ${wrong.decimal}.`}`,
     'wrong-unit': (wrong) => `Mauvaise unité : ${of(wrong)}.`,
     'out-of-range': (wrong) => `Hors limites : ${of(wrong)}${range(wrong)}.`,
-    inconsistent: (wrong) => `Ne va pas ensemble : ${of(wrong)}.`,
+    inconsistent: (wrong) => `Ne va pas ensemble : ${of(wrong)}${wrong.other === null ? '' : ` et ${wrong.other}`}.`,
     duplicate: (wrong) => `Donné deux fois avec deux valeurs : ${of(wrong)}.`,
     'not-found': (wrong) => `Introuvable : ${of(wrong)}.`,
     'wrong-state': (wrong) => `Pas possible maintenant : ${of(wrong)}${wrong.state === null ? '' : `, ${wrong.state}`}.`,
