@@ -1,8 +1,8 @@
 import type { Facts } from './facts.js'
 import type { Activity, Finding, Group, Verdict } from './finding.js'
 import type { LimitsSheet } from './limits/sheet.js'
-import { outcomes, rank, type Outcome } from './outcome.js'
-import { rules, type RuleId } from './rules/index.js'
+import { type Outcome, outcomes, rank } from './outcome.js'
+import { type RuleId, rules } from './rules/index.js'
 import type { Rule } from './rules/rule.js'
 
 export interface Decision {
@@ -26,7 +26,10 @@ interface Judge {
 /** In order of rule, the last thing that findings are sorted by. */
 const ids = (Object.keys(rules) as RuleId[]).sort()
 const judges: Readonly<Record<Activity, readonly Judge[]>> = {
-  spray: judgesOf(['spray', 'people']), lay: judgesOf(['lay', 'people']), weld: judgesOf(['weld', 'people']), people: judgesOf(['people'])
+  spray: judgesOf(['spray', 'people']),
+  lay: judgesOf(['lay', 'people']),
+  weld: judgesOf(['weld', 'people']),
+  people: judgesOf(['people'])
 }
 
 function judgesOf(list: readonly Activity[]): Judge[] {
@@ -56,8 +59,12 @@ export function decide(activity: Activity, facts: Facts, sheet: LimitsSheet): De
   }
   const own = activity === 'people' ? people : Math.max(conditions, checklist)
   return {
-    activity, outcome: ranking(people === rank['no-go'] ? people : own), conditions: ranking(conditions), checklist: ranking(checklist),
-    people: ranking(people), findings: ranked[3].concat(ranked[2], ranked[1], ranked[0])
+    activity,
+    outcome: ranking(people === rank['no-go'] ? people : own),
+    conditions: ranking(conditions),
+    checklist: ranking(checklist),
+    people: ranking(people),
+    findings: ranked[3].concat(ranked[2], ranked[1], ranked[0])
   }
 }
 

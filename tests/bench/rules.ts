@@ -39,12 +39,32 @@ export function decisionsPerSecond(seconds: number): number {
 function peerFacts(from: Facts): Record<string, unknown> {
   const { kit, startUp } = from
   return {
-    iso: kit.isoC.value, resin: kit.resinC.value, air: from.airC.value, substrate: from.substrateC.value, dew: from.substrateDewMarginK.value,
-    humidity: from.rhPct.value, raining: from.rainFalling.value, chance: from.rainChancePct.value, wind: from.windKmh.value,
-    gust: from.gustKmh.value, daylight: from.daylightMin, dry: from.substrateDry.value, fleece: from.fleeceDry.value,
-    clean: from.substrateClean.value, compatibility: from.compatibility.value, intakes: from.intakes.value, sheet: from.sheetState.value,
-    mixed: kit.mixed.value, days: kit.daysLeft, tight: startUp.tight.value, purged: startUp.purged.value, nozzle: startUp.nozzle.value,
-    tested: startUp.tested.value, thunder: from.noThunder.value, heat: from.heatIndexC.value, felt: from.feltC.value
+    iso: kit.isoC.value,
+    resin: kit.resinC.value,
+    air: from.airC.value,
+    substrate: from.substrateC.value,
+    dew: from.substrateDewMarginK.value,
+    humidity: from.rhPct.value,
+    raining: from.rainFalling.value,
+    chance: from.rainChancePct.value,
+    wind: from.windKmh.value,
+    gust: from.gustKmh.value,
+    daylight: from.daylightMin,
+    dry: from.substrateDry.value,
+    fleece: from.fleeceDry.value,
+    clean: from.substrateClean.value,
+    compatibility: from.compatibility.value,
+    intakes: from.intakes.value,
+    sheet: from.sheetState.value,
+    mixed: kit.mixed.value,
+    days: kit.daysLeft,
+    tight: startUp.tight.value,
+    purged: startUp.purged.value,
+    nozzle: startUp.nozzle.value,
+    tested: startUp.tested.value,
+    thunder: from.noThunder.value,
+    heat: from.heatIndexC.value,
+    felt: from.feltC.value
   }
 }
 
@@ -53,18 +73,39 @@ function peerEngine(): Engine {
   const engine = new Engine([], { allowUndefinedFacts: true })
   const { limits } = common
   const bands: readonly (readonly [string, Limit])[] = [
-    ['iso', limits.kitTemperature], ['resin', limits.kitTemperature], ['air', limits.airSpray], ['substrate', limits.substrate],
-    ['dew', limits.dewMarginSpray], ['humidity', limits.humidity], ['chance', limits.rainChance], ['wind', limits.windMeanSpray],
-    ['gust', limits.windGustSpray], ['daylight', limits.daylight], ['wind', limits.windMeanPeople], ['gust', limits.windGustPeople],
-    ['heat', limits.heatIndex], ['felt', limits.windChill]
+    ['iso', limits.kitTemperature],
+    ['resin', limits.kitTemperature],
+    ['air', limits.airSpray],
+    ['substrate', limits.substrate],
+    ['dew', limits.dewMarginSpray],
+    ['humidity', limits.humidity],
+    ['chance', limits.rainChance],
+    ['wind', limits.windMeanSpray],
+    ['gust', limits.windGustSpray],
+    ['daylight', limits.daylight],
+    ['wind', limits.windMeanPeople],
+    ['gust', limits.windGustPeople],
+    ['heat', limits.heatIndex],
+    ['felt', limits.windChill]
   ]
   for (const [fact, limit] of bands) {
     addBand(engine, fact, 'no-go', limit.min, limit.max)
     addBand(engine, fact, 'caution', limit.cautionBelow, limit.cautionAbove)
   }
   for (const [fact, wanted] of [
-    ['raining', false], ['dry', 'dry'], ['fleece', 'dry'], ['clean', true], ['compatibility', 'compatible'], ['intakes', 'none'], ['sheet', 'relaxed'],
-    ['mixed', true], ['tight', true], ['purged', true], ['nozzle', true], ['tested', true], ['thunder', true]
+    ['raining', false],
+    ['dry', 'dry'],
+    ['fleece', 'dry'],
+    ['clean', true],
+    ['compatibility', 'compatible'],
+    ['intakes', 'none'],
+    ['sheet', 'relaxed'],
+    ['mixed', true],
+    ['tight', true],
+    ['purged', true],
+    ['nozzle', true],
+    ['tested', true],
+    ['thunder', true]
   ] as const) {
     engine.addRule({ conditions: { all: [{ fact, operator: 'notEqual', value: wanted }] }, event: { type: 'no-go', params: { fact } } })
   }
@@ -75,7 +116,8 @@ function peerEngine(): Engine {
 
 function addBand(engine: Engine, fact: string, type: string, low: number | null, high: number | null): void {
   const any = [
-    ...(low === null ? [] : [{ fact, operator: 'lessThan', value: low }]), ...(high === null ? [] : [{ fact, operator: 'greaterThan', value: high }])
+    ...(low === null ? [] : [{ fact, operator: 'lessThan', value: low }]),
+    ...(high === null ? [] : [{ fact, operator: 'greaterThan', value: high }])
   ]
   if (any.length > 0) engine.addRule({ conditions: { any }, event: { type, params: { fact } } })
 }

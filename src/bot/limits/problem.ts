@@ -1,5 +1,5 @@
 import type { z } from 'zod'
-import { limitKey, limitNames, sectionFields, substrateFields, type Field, type SystemName } from '../../core/limits/fields.js'
+import { type Field, limitKey, limitNames, type SystemName, sectionFields, substrateFields } from '../../core/limits/fields.js'
 
 /** What is wrong with a limits sheet, and where: `limits.kitTemperatureC.min`. For whoever keeps the sheets, in English. */
 export interface Problem {

@@ -1,13 +1,15 @@
+import { commonPractice, commonPracticeUs } from '../../core/limits/common-practice.js'
 import type { SystemName } from '../../core/limits/fields.js'
 import { substrateFields } from '../../core/limits/fields.js'
-import { commonPractice, commonPracticeUs } from '../../core/limits/common-practice.js'
 import { mergeSheets, type PartSheet } from '../../core/limits/merge.js'
 import type { RawSheet } from '../../core/limits/raw.js'
 import { resolveSheet } from '../../core/limits/resolve.js'
 import type { LimitsSheet } from '../../core/limits/sheet.js'
 import { crossedBounds, crossedPairs } from './crossed.js'
-import { problemsOf, type Problem } from './problem.js'
+import { type Problem, problemsOf } from './problem.js'
+
 export type { Problem } from './problem.js'
+
 import { written } from './written.js'
 
 export type ParsedSheet = { readonly ok: true; readonly sheet: LimitsSheet } | { readonly ok: false; readonly problems: readonly Problem[] }
@@ -37,7 +39,8 @@ function wholeSheet(raw: unknown, find: FindSheet, below: readonly string[]): Wh
   const read = written[system].safeParse(raw)
   const own = read.success ? [] : problemsOf(read.error.issues, system)
   const problems = [...own, ...unitProblems(raw, base), ...(base === null || base.ok ? [] : base.problems)]
-  if (problems.length > 0 || !read.success) return failed([...problems, ...crossedBounds((raw as { limits?: unknown }).limits), ...crossedPairs({ ...raw })])
+  if (problems.length > 0 || !read.success)
+    return failed([...problems, ...crossedBounds((raw as { limits?: unknown }).limits), ...crossedPairs({ ...raw })])
   const under = base?.ok === true ? base.raw : system === 'us' ? commonPracticeUs : commonPractice
   const merged = mergeSheets(under, read.data as unknown as PartSheet, base !== null)
   const late = [...crossedBounds(merged.limits), ...crossedPairs({ ...merged }), ...unfinished(merged)]
@@ -51,7 +54,9 @@ function parentOf(id: string, find: FindSheet, below: readonly string[]): Whole 
   if (raw === null || raw === undefined) return failed([{ path: 'extends', message: `there is no sheet ${id}` }])
   const parent = wholeSheet(raw, find, [...below, id])
   if (parent.ok) return parent
-  return failed(parent.problems.map((each) => (each.path === 'extends' ? each : { path: 'extends', message: `${id}: ${each.path}: ${each.message}` })))
+  return failed(
+    parent.problems.map((each) => (each.path === 'extends' ? each : { path: 'extends', message: `${id}: ${each.path}: ${each.message}` }))
+  )
 }
 
 /** The units of a sheet: its own, else those of the sheet it extends. */

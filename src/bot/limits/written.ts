@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import { limitKey, limitNames, sectionFields, substrateFields, type Field, type SectionName, type SystemName } from '../../core/limits/fields.js'
-import { limitScales, type LimitName } from '../../core/limits/names.js'
+import { type Field, limitKey, limitNames, type SectionName, type SystemName, sectionFields, substrateFields } from '../../core/limits/fields.js'
+import { type LimitName, limitScales } from '../../core/limits/names.js'
 import { rescale } from '../../core/limits/twin.js'
 
 const basis = z.string().trim().min(1)
@@ -9,26 +9,36 @@ const basis = z.string().trim().min(1)
 function limitOf(name: LimitName) {
   const scale = limitScales[name]
   const signed = scale === 'temperature' || scale === 'difference' || scale === 'minutes'
-  const number = signed ? z.number() : z.number().min(0).max(scale === 'percent' ? 100 : 1e6)
+  const number = signed
+    ? z.number()
+    : z
+        .number()
+        .min(0)
+        .max(scale === 'percent' ? 100 : 1e6)
   const bound = number.nullable().optional()
   return z.strictObject({ min: bound, max: bound, cautionBelow: bound, cautionAbove: bound, basis }).optional()
 }
 
-function valueOf(field: Field, system: SystemName): z.ZodType {
+function schemaOf(field: Field, system: SystemName): z.ZodType {
   if (field.kind === 'boolean') return z.boolean()
-  if (field.kind === 'rows') return z.array(z.strictObject(shape(field.rows, system, false))).min(1).max(50)
+  if (field.kind === 'rows')
+    return z
+      .array(z.strictObject(shape(field.rows, system, false)))
+      .min(1)
+      .max(50)
   const { kind, low, high } = field
   if (kind === 'plain' || kind === 'whole') {
     const number = z.number().min(low).max(high)
     return kind === 'whole' ? number.int() : number
   }
-  return z.number().min(rescale(low, kind, 'metric', system)).max(rescale(high, kind, 'metric', system))
+  return z
+    .number()
+    .min(rescale(low, kind, 'metric', system))
+    .max(rescale(high, kind, 'metric', system))
 }
 
 function shape(fields: readonly Field[], system: SystemName, partial: boolean): Record<string, z.ZodType> {
-  return Object.fromEntries(
-    fields.map((field) => [field[system], partial ? valueOf(field, system).optional() : valueOf(field, system)])
-  )
+  return Object.fromEntries(fields.map((field) => [field[system], partial ? schemaOf(field, system).optional() : schemaOf(field, system)]))
 }
 
 /** A section: any of its fields may be left out, its basis may not. */
@@ -43,7 +53,10 @@ function writtenSheet(system: SystemName) {
     (Object.keys(sectionFields) as SectionName[]).map((name) => [name, section(sectionFields[name], system).optional()])
   )
   return z.strictObject({
-    id: z.string().regex(/^[a-z0-9-]+$/).max(64),
+    id: z
+      .string()
+      .regex(/^[a-z0-9-]+$/)
+      .max(64),
     version: z.number().int().min(1),
     title: z.string().trim().min(1).max(200),
     units: z.enum(['metric', 'us']).optional(),

@@ -1,4 +1,4 @@
-import { limitScales, scales, type LimitName, type ScaleName } from './names.js'
+import { type LimitName, limitScales, type ScaleName, scales } from './names.js'
 
 /** How a field of a section may be filled: a number of some scale within a range, a whole number, a yes or no, or a list of rows. */
 export interface Field {
@@ -26,15 +26,18 @@ function rows(key: string, fields: readonly Field[]): Field {
   return { ...same(key), kind: 'rows', rows: fields }
 }
 
-const ages = [
-  'air', 'rh', 'dew', 'wind', 'gust', 'rain', 'sun', 'substrate', 'substrateNearSunrise', 'sheet', 'kit', 'dry', 'clean', 'lapClean'
-]
+const ages = ['air', 'rh', 'dew', 'wind', 'gust', 'rain', 'sun', 'substrate', 'substrateNearSunrise', 'sheet', 'kit', 'dry', 'clean', 'lapClean']
 const tiny = 1e-6
 
 export const substrateFields: readonly Field[] = [
-  same('absorptance', 'plain', 0, 1), same('emissivity', 'plain', 0, 1), field('filmMaxMm', 'filmMaxIn', 'length', 0, 100),
+  same('absorptance', 'plain', 0, 1),
+  same('emissivity', 'plain', 0, 1),
+  field('filmMaxMm', 'filmMaxIn', 'length', 0, 100),
   rows('layers', [
-    field('thicknessM', 'thicknessFt', 'distance', tiny, 10), same('rhoKgM3', 'plain', tiny), same('cJKgK', 'plain', tiny), same('kWMK', 'plain', tiny)
+    field('thicknessM', 'thicknessFt', 'distance', tiny, 10),
+    same('rhoKgM3', 'plain', tiny),
+    same('cJKgK', 'plain', tiny),
+    same('kWMK', 'plain', tiny)
   ])
 ]
 
@@ -42,29 +45,51 @@ export const substrateFields: readonly Field[] = [
 export const sectionFields = {
   maxAgeMin: ages.map((age) => same(age, 'plain', 0)),
   changed: [
-    field('airK', 'airF', 'difference'), field('sheetK', 'sheetF', 'difference'), field('windKmh', 'windMph', 'speed'),
-    same('cloudLowPct', 'percent', 0, 100), same('cloudHighPct', 'percent', 0, 100)
+    field('airK', 'airF', 'difference'),
+    field('sheetK', 'sheetF', 'difference'),
+    field('windKmh', 'windMph', 'speed'),
+    same('cloudLowPct', 'percent', 0, 100),
+    same('cloudHighPct', 'percent', 0, 100)
   ],
   spread: [
-    field('airK', 'airF', 'difference'), same('rhPct', 'percent', 0, 100), field('windKmh', 'windMph', 'speed'),
-    field('gustKmh', 'gustMph', 'speed'), field('gustEstimatedKmh', 'gustEstimatedMph', 'speed')
+    field('airK', 'airF', 'difference'),
+    same('rhPct', 'percent', 0, 100),
+    field('windKmh', 'windMph', 'speed'),
+    field('gustKmh', 'gustMph', 'speed'),
+    field('gustEstimatedKmh', 'gustEstimatedMph', 'speed')
   ],
   sheet: [
-    field('widthM', 'widthFt', 'distance', tiny), field('rollM', 'rollFt', 'distance', tiny), field('lapMm', 'lapIn', 'length'),
-    field('thicknessMm', 'thicknessIn', 'length', tiny), field('endGapMm', 'endGapIn', 'length'),
-    same('relaxMin', 'minutes'), same('relaxColdMin', 'minutes'), same('patchFromLayers', 'whole', 2, 20)
+    field('widthM', 'widthFt', 'distance', tiny),
+    field('rollM', 'rollFt', 'distance', tiny),
+    field('lapMm', 'lapIn', 'length'),
+    field('thicknessMm', 'thicknessIn', 'length', tiny),
+    field('endGapMm', 'endGapIn', 'length'),
+    same('relaxMin', 'minutes'),
+    same('relaxColdMin', 'minutes'),
+    same('patchFromLayers', 'whole', 2, 20)
   ],
   strip: [
-    field('widthMm', 'widthIn', 'length', tiny), field('pastLapMm', 'pastLapIn', 'length'), field('cornerRadiusMm', 'cornerRadiusIn', 'length')
+    field('widthMm', 'widthIn', 'length', tiny),
+    field('pastLapMm', 'pastLapIn', 'length'),
+    field('cornerRadiusMm', 'cornerRadiusIn', 'length')
   ],
   foam: [
     rows('openTime', [field('c', 'f', 'temperature', -60, 100), same('s', 'plain', tiny)]),
-    same('nozzlesPerKit', 'plain', 0), same('nozzleGelS', 'plain', 0), field('yieldM2PerKit', 'yieldFt2PerKit', 'area', tiny)
+    same('nozzlesPerKit', 'plain', 0),
+    same('nozzleGelS', 'plain', 0),
+    field('yieldM2PerKit', 'yieldFt2PerKit', 'area', tiny)
   ],
   kit: [
-    field('radiusM', 'radiusFt', 'distance', tiny, 10), field('heightM', 'heightFt', 'distance', tiny, 10),
-    same('rhoKgM3', 'plain', tiny), same('cJKgK', 'plain', tiny), same('kWMK', 'plain', tiny), same('mixing', 'plain', 1, 1000),
-    same('hWM2K', 'plain', tiny), same('exposedEnds', 'whole', 0, 2), same('expirySoonDays', 'whole', 0), same('mixedMaxMin', 'minutes')
+    field('radiusM', 'radiusFt', 'distance', tiny, 10),
+    field('heightM', 'heightFt', 'distance', tiny, 10),
+    same('rhoKgM3', 'plain', tiny),
+    same('cJKgK', 'plain', tiny),
+    same('kWMK', 'plain', tiny),
+    same('mixing', 'plain', 1, 1000),
+    same('hWM2K', 'plain', tiny),
+    same('exposedEnds', 'whole', 0, 2),
+    same('expirySoonDays', 'whole', 0),
+    same('mixedMaxMin', 'minutes')
   ],
   site: [same('closeUpMin', 'minutes'), same('minWindowMin', 'minutes'), same('heatPlan', 'boolean')],
   power: [same('volts', 'plain', tiny), same('watts', 'plain', tiny)]

@@ -9,7 +9,11 @@ export type PartSheet = Pick<RawSheet, 'id' | 'version' | 'title'> & Partial<Omi
  */
 export function mergeSheets(base: RawSheet, over: PartSheet, inherits: boolean): RawSheet {
   return {
-    id: over.id, version: over.version, title: over.title, units: over.units ?? base.units, extends: null,
+    id: over.id,
+    version: over.version,
+    title: over.title,
+    units: over.units ?? base.units,
+    extends: null,
     limits: mergeLimits(base.limits, over.limits ?? {}, inherits),
     maxAgeMin: mergeSection(base.maxAgeMin, over.maxAgeMin),
     changed: mergeSection(base.changed, over.changed),

@@ -1,7 +1,7 @@
 import { canonical } from '../log/canonical.js'
 import { sha256 } from '../log/sha256.js'
-import { limitKey, limitNames, sectionFields, substrateFields, type Field, type SystemName } from './fields.js'
-import { limitScales, scales, type LimitName } from './names.js'
+import { type Field, limitKey, limitNames, type SystemName, sectionFields, substrateFields } from './fields.js'
+import { type LimitName, limitScales, scales } from './names.js'
 import type { RawSection, RawSheet } from './raw.js'
 import type { Limit, LimitsSheet } from './sheet.js'
 import { sectionIn } from './twin.js'
@@ -17,10 +17,22 @@ export function resolveSheet(raw: RawSheet): LimitsSheet {
     return metric(raw[name], sectionFields[name], units, name) as unknown as LimitsSheet[Name]
   }
   return {
-    id: raw.id, version: raw.version, title: raw.title, units, sha256: sha256(canonical(resolved)), resolved,
+    id: raw.id,
+    version: raw.version,
+    title: raw.title,
+    units,
+    sha256: sha256(canonical(resolved)),
+    resolved,
     limits: Object.fromEntries(limitNames.map((name) => [name, limitOf(raw, name)])) as Record<LimitName, Limit>,
-    maxAgeMin: section('maxAgeMin'), changed: section('changed'), spread: section('spread'), sheet: section('sheet'), strip: section('strip'),
-    foam: section('foam'), kit: section('kit'), site: section('site'), power: section('power'),
+    maxAgeMin: section('maxAgeMin'),
+    changed: section('changed'),
+    spread: section('spread'),
+    sheet: section('sheet'),
+    strip: section('strip'),
+    foam: section('foam'),
+    kit: section('kit'),
+    site: section('site'),
+    power: section('power'),
     substrates: Object.fromEntries(
       Object.entries(raw.substrates).map(([name, each]) => [name, metric(each, substrateFields, units, name)])
     ) as unknown as LimitsSheet['substrates']

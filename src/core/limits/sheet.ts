@@ -12,8 +12,20 @@ export interface Limit {
 }
 
 export type MaxAgeName =
-  | 'air' | 'rh' | 'dew' | 'wind' | 'gust' | 'rain' | 'sun' | 'substrate' | 'substrateNearSunrise' | 'sheet' | 'kit'
-  | 'dry' | 'clean' | 'lapClean'
+  | 'air'
+  | 'rh'
+  | 'dew'
+  | 'wind'
+  | 'gust'
+  | 'rain'
+  | 'sun'
+  | 'substrate'
+  | 'substrateNearSunrise'
+  | 'sheet'
+  | 'kit'
+  | 'dry'
+  | 'clean'
+  | 'lapClean'
 
 export interface Layer {
   readonly thicknessM: number
@@ -41,20 +53,48 @@ export interface LimitsSheet {
   readonly resolved: unknown
   readonly limits: Readonly<Record<LimitName, Limit>>
   readonly maxAgeMin: Readonly<Record<MaxAgeName, number>>
-  readonly changed: { readonly airK: number; readonly sheetK: number; readonly windKmh: number; readonly cloudLowPct: number; readonly cloudHighPct: number }
-  readonly spread: { readonly airK: number; readonly rhPct: number; readonly windKmh: number; readonly gustKmh: number; readonly gustEstimatedKmh: number }
+  readonly changed: {
+    readonly airK: number
+    readonly sheetK: number
+    readonly windKmh: number
+    readonly cloudLowPct: number
+    readonly cloudHighPct: number
+  }
+  readonly spread: {
+    readonly airK: number
+    readonly rhPct: number
+    readonly windKmh: number
+    readonly gustKmh: number
+    readonly gustEstimatedKmh: number
+  }
   readonly sheet: {
-    readonly widthM: number; readonly rollM: number; readonly lapMm: number; readonly thicknessMm: number; readonly endGapMm: number
-    readonly relaxMin: number; readonly relaxColdMin: number; readonly patchFromLayers: number
+    readonly widthM: number
+    readonly rollM: number
+    readonly lapMm: number
+    readonly thicknessMm: number
+    readonly endGapMm: number
+    readonly relaxMin: number
+    readonly relaxColdMin: number
+    readonly patchFromLayers: number
   }
   readonly strip: { readonly widthMm: number; readonly pastLapMm: number; readonly cornerRadiusMm: number }
   readonly foam: {
     readonly openTime: readonly { readonly c: number; readonly s: number }[]
-    readonly nozzlesPerKit: number; readonly nozzleGelS: number; readonly yieldM2PerKit: number
+    readonly nozzlesPerKit: number
+    readonly nozzleGelS: number
+    readonly yieldM2PerKit: number
   }
   readonly kit: {
-    readonly radiusM: number; readonly heightM: number; readonly rhoKgM3: number; readonly cJKgK: number; readonly kWMK: number
-    readonly mixing: number; readonly hWM2K: number; readonly exposedEnds: number; readonly expirySoonDays: number; readonly mixedMaxMin: number
+    readonly radiusM: number
+    readonly heightM: number
+    readonly rhoKgM3: number
+    readonly cJKgK: number
+    readonly kWMK: number
+    readonly mixing: number
+    readonly hWM2K: number
+    readonly exposedEnds: number
+    readonly expirySoonDays: number
+    readonly mixedMaxMin: number
   }
   readonly substrates: Readonly<Record<string, SubstrateProperties>>
   readonly site: { readonly closeUpMin: number; readonly minWindowMin: number; readonly heatPlan: boolean }

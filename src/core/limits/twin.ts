@@ -1,19 +1,17 @@
 import { convert } from '../units.js'
-import { limitKey, limitNames, sectionFields, substrateFields, type Field, type SystemName } from './fields.js'
-import { limitScales, scales, type ScaleName } from './names.js'
+import { type Field, limitKey, limitNames, type SystemName, sectionFields, substrateFields } from './fields.js'
+import { limitScales, type ScaleName, scales } from './names.js'
 import type { RawLimit, RawSection, RawSheet, RawValue } from './raw.js'
 
-/** Twelve significant digits: conversion noise goes, and a value that went to the other system and back is the same again. */
-function tidy(value: number): number {
-  return Number(value.toPrecision(12))
-}
+/** Significant digits of a converted number: conversion noise goes, and a metric value that went to US units and back is the same again. */
+const digits = { us: 15, metric: 12 } as const
 
-/** A number of a scale from one system's unit to the other's, twelve significant digits. */
+/** A number of a scale from one system's unit to the other's. */
 export function rescale(value: number, scale: ScaleName, from: SystemName, to: SystemName): number {
   if (from === to) return value
   const converted = convert(value, scales[scale][from].unit, scales[scale][to].unit)
   if (converted === null) throw new Error(`the units of ${scale} do not match`)
-  return tidy(converted)
+  return Number(converted.toPrecision(digits[to]))
 }
 
 /** A section with keys and values of another system. Fields that it lacks stay away; `basis` is kept. */
@@ -41,12 +39,22 @@ export function usTwin(metric: RawSheet, id: string, title: string): RawSheet {
   }
   const section = (name: keyof typeof sectionFields) => sectionIn(metric[name], sectionFields[name], 'metric', 'us')
   return {
-    id, version: metric.version, title, units: 'us', extends: null, limits,
-    maxAgeMin: section('maxAgeMin'), changed: section('changed'), spread: section('spread'), sheet: section('sheet'),
-    strip: section('strip'), foam: section('foam'), kit: section('kit'), site: section('site'), power: section('power'),
-    substrates: Object.fromEntries(
-      Object.entries(metric.substrates).map(([name, each]) => [name, sectionIn(each, substrateFields, 'metric', 'us')])
-    )
+    id,
+    version: metric.version,
+    title,
+    units: 'us',
+    extends: null,
+    limits,
+    maxAgeMin: section('maxAgeMin'),
+    changed: section('changed'),
+    spread: section('spread'),
+    sheet: section('sheet'),
+    strip: section('strip'),
+    foam: section('foam'),
+    kit: section('kit'),
+    site: section('site'),
+    power: section('power'),
+    substrates: Object.fromEntries(Object.entries(metric.substrates).map(([name, each]) => [name, sectionIn(each, substrateFields, 'metric', 'us')]))
   }
 }
 

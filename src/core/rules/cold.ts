@@ -1,4 +1,4 @@
-import { judge, type Fixes } from './judge.js'
+import { type Fixes, judge } from './judge.js'
 import { airOrWind } from './reading-to-take.js'
 import type { Rule } from './rule.js'
 

@@ -7,10 +7,14 @@ export const compatibility: Rule = {
   check(facts) {
     const fact = facts.compatibility
     switch (fact.value) {
-      case null: return unknown(fact, null, 'state:compatibility')
-      case 'contact': return stated('no-go', false, fact, 'separate:contact')
-      case 'ask': return stated('caution', null, fact, 'ask:maker')
-      case 'compatible': return stated('go', true, fact, null)
+      case null:
+        return unknown(fact, null, 'state:compatibility')
+      case 'contact':
+        return stated('no-go', false, fact, 'separate:contact')
+      case 'ask':
+        return stated('caution', null, fact, 'ask:maker')
+      case 'compatible':
+        return stated('go', true, fact, null)
     }
   }
 }

@@ -1,5 +1,5 @@
 import type { WelderFact } from '../facts.js'
-import { rank, type Outcome } from '../outcome.js'
+import { type Outcome, rank } from '../outcome.js'
 import type { Rule } from './rule.js'
 
 /** Every welder in use must be cleared by its own coupon; the worst one speaks for them. */
@@ -11,8 +11,17 @@ export const coupon: Rule = {
     for (const welder of welders) if (worst === null || isWorse(welder, worst)) worst = welder
     const outcome = worst === null ? 'unknown' : outcomeOf(worst)
     return {
-      outcome, value: worst?.widthMm ?? null, unit: 'mm', limit: null, margin: null, spread: 0, origin: worst === null ? null : 'log',
-      at: worst?.at ?? null, stale: false, fix: outcome === 'go' ? null : 'weld:coupon', ease: null
+      outcome,
+      value: worst?.widthMm ?? null,
+      unit: 'mm',
+      limit: null,
+      margin: null,
+      spread: 0,
+      origin: worst === null ? null : 'log',
+      at: worst?.at ?? null,
+      stale: false,
+      fix: outcome === 'go' ? null : 'weld:coupon',
+      ease: null
     }
   }
 }

@@ -1,5 +1,5 @@
 import type { Fact } from '../fact.js'
-import { judge, stated, type Fixes } from './judge.js'
+import { type Fixes, judge, stated } from './judge.js'
 import type { Rule } from './rule.js'
 
 const fixes: Fixes = { read: 'wait:daylight', low: 'wait:daylight', high: 'wait:daylight' }

@@ -1,5 +1,5 @@
-import { yesOrNo } from './statements.js'
 import type { Rule } from './rule.js'
+import { yesOrNo } from './statements.js'
 
 /** Concrete only; that it is 28 days old proves nothing. */
 export const deckMoisture: Rule = {

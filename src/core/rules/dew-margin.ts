@@ -2,7 +2,7 @@ import type { Facts } from '../facts.js'
 import type { Activity, Verdict } from '../finding.js'
 import type { Fix } from '../fix.js'
 import type { Limit } from '../limits/sheet.js'
-import { judge, type Fixes } from './judge.js'
+import { type Fixes, judge } from './judge.js'
 import { readingToTake } from './reading-to-take.js'
 import type { Rule } from './rule.js'
 

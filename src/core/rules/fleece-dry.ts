@@ -1,5 +1,5 @@
-import { surfaceDry } from './statements.js'
 import type { Rule } from './rule.js'
+import { surfaceDry } from './statements.js'
 
 export const fleeceDry: Rule = {
   judges: { spray: 'checklist' },

@@ -1,6 +1,6 @@
-import { isEstimate, type Fact } from '../fact.js'
+import { type Fact, isEstimate } from '../fact.js'
 import type { Limit, LimitsSheet } from '../limits/sheet.js'
-import { judge, type Fixes } from './judge.js'
+import { type Fixes, judge } from './judge.js'
 import { airOrHumidity } from './reading-to-take.js'
 import type { Rule } from './rule.js'
 
@@ -25,9 +25,8 @@ export const heat: Rule = {
   check(facts, sheet) {
     const { heatIndex } = sheet.limits
     const stopC = noPlanStop(sheet)
-    const verdict = stopC === null
-      ? judge(facts.heatIndexC, 'C', heatIndex, fixes, 'no-go')
-      : judge(facts.heatIndexC, 'C', { ...heatIndex, max: stopC }, fixes)
+    const verdict =
+      stopC === null ? judge(facts.heatIndexC, 'C', heatIndex, fixes, 'no-go') : judge(facts.heatIndexC, 'C', { ...heatIndex, max: stopC }, fixes)
     if (verdict.outcome === 'unknown') return { ...verdict, fix: airOrHumidity(facts) }
     return verdict.outcome === 'go' && mayPass(facts.wbgtC, alertC) ? { ...verdict, outcome: 'caution', fix: 'rest:shade' } : verdict
   }

@@ -1,4 +1,4 @@
-import { isEstimate, type Fact } from '../fact.js'
+import { type Fact, isEstimate } from '../fact.js'
 import type { Facts } from '../facts.js'
 import type { Verdict } from '../finding.js'
 import type { Fix } from '../fix.js'
@@ -22,15 +22,23 @@ export const ice: Rule = {
     const { value, spread, origin, at, stale } = substrateC
     if (value === null || !Number.isFinite(value)) return unmeasured(substrateC, airC)
     const wet = surfaceWet.value
-    const outcome = isEstimate(substrateC) && spread !== 0
-      ? interval(value, spread, [freezingC, nearC], (point) => onSurface(point, wet))
-      : onSurface(value, wet)
+    const outcome =
+      isEstimate(substrateC) && spread !== 0 ? interval(value, spread, [freezingC, nearC], (point) => onSurface(point, wet)) : onSurface(value, wet)
     // Only on something wet is freezing a no-go bound.
     const limit = wet === true ? freezingC : null
     const margin = limit === null ? null : value - limit
     return {
-      outcome, value, unit: 'C', limit, margin, spread, origin, at, stale, fix: fixFor(outcome, facts, value),
-      ease: margin === null ? null : margin / (nearC - freezingC)
+      outcome,
+      value,
+      unit: 'C',
+      limit,
+      margin,
+      spread,
+      origin,
+      at,
+      stale,
+      fix: fixFor(outcome, facts, value),
+      ease: margin === null ? null : round6(margin / (nearC - freezingC))
     }
   }
 }

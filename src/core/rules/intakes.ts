@@ -8,10 +8,14 @@ export const intakes: Rule = {
   check(facts) {
     const fact = facts.intakes
     switch (fact.value) {
-      case null: return unknown(fact, null, 'state:intakes')
-      case 'open': return stated('no-go', false, fact, 'shut:intakes')
-      case 'shut': return stated('caution', null, fact, null)
-      case 'none': return stated('go', true, fact, null)
+      case null:
+        return unknown(fact, null, 'state:intakes')
+      case 'open':
+        return stated('no-go', false, fact, 'shut:intakes')
+      case 'shut':
+        return stated('caution', null, fact, null)
+      case 'none':
+        return stated('go', true, fact, null)
     }
   }
 }

@@ -1,4 +1,4 @@
-import { isEstimate, type Fact } from '../fact.js'
+import { type Fact, isEstimate } from '../fact.js'
 import type { Verdict } from '../finding.js'
 import type { Fix } from '../fix.js'
 import type { Limit } from '../limits/sheet.js'
@@ -58,12 +58,18 @@ export function judge(fact: Fact, unit: Unit, limit: Limit, fixes: Fixes, strict
   const outcome = isEstimate(fact) && spread !== 0 ? estimated(scaled, spread, unit, limit, strict) : band(scaled, limit, strict)
   const near = nearest(scaled, limit)
   return {
-    outcome, value, unit,
+    outcome,
+    value,
+    unit,
     limit: near === null ? null : inUnit(near.bound, limit.unit, unit),
     margin: near === null ? null : inUnit(near.margin, difference(limit.unit), difference(unit)),
-    spread, origin, at, stale,
+    spread,
+    origin,
+    at,
+    stale,
     fix: outcome === 'go' ? null : fixFor(outcome, scaled, limit, fixes),
-    ease: near === null || near.width === null || !(near.width > 0) ? null : near.margin / near.width
+    // Rounded, so that two that bind alike stand in the same order in either system of units.
+    ease: near === null || near.width === null || !(near.width > 0) ? null : round6(near.margin / near.width)
   }
 }
 
@@ -96,17 +102,33 @@ function inUnit(value: number, from: Unit, to: Unit): number {
 /** What is not known: no value, no limit, and what to do about it. */
 export function unknown(fact: Fact<unknown>, unit: string | null, fix: Fix): Verdict {
   return {
-    outcome: 'unknown', value: null, unit, limit: null, margin: null, spread: fact.spread, origin: fact.origin, at: fact.at, stale: fact.stale,
-    fix, ease: null
+    outcome: 'unknown',
+    value: null,
+    unit,
+    limit: null,
+    margin: null,
+    spread: fact.spread,
+    origin: fact.origin,
+    at: fact.at,
+    stale: fact.stale,
+    fix,
+    ease: null
   }
 }
 
 /** A verdict of a statement rule: no limit and no margin. `value` is what the answer shows: true where all is well, null where nothing is. */
-export function stated(
-  outcome: Outcome, value: boolean | number | null, fact: Fact<unknown>, fix: Fix | null, unit: string | null = null
-): Verdict {
+export function stated(outcome: Outcome, value: boolean | number | null, fact: Fact<unknown>, fix: Fix | null, unit: string | null = null): Verdict {
   return {
-    outcome, value, unit, limit: null, margin: null, spread: 0, origin: fact.origin, at: fact.at, stale: fact.stale,
-    fix: outcome === 'go' ? null : fix, ease: null
+    outcome,
+    value,
+    unit,
+    limit: null,
+    margin: null,
+    spread: 0,
+    origin: fact.origin,
+    at: fact.at,
+    stale: fact.stale,
+    fix: outcome === 'go' ? null : fix,
+    ease: null
   }
 }

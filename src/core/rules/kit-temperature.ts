@@ -1,7 +1,7 @@
 import type { Fact } from '../fact.js'
 import type { Verdict } from '../finding.js'
 import { rank } from '../outcome.js'
-import { judge, type Fixes } from './judge.js'
+import { type Fixes, judge } from './judge.js'
 import type { Rule } from './rule.js'
 
 const measured: Fixes = { read: 'read:kit', low: 'warm:kit', high: 'cool:kit' }

@@ -1,5 +1,5 @@
-import { yesOrNo } from './statements.js'
 import type { Rule } from './rule.js'
+import { yesOrNo } from './statements.js'
 
 export const lapClean: Rule = {
   judges: { weld: 'checklist' },

@@ -1,4 +1,4 @@
-import { judge, unknown, type Fixes } from './judge.js'
+import { type Fixes, judge, unknown } from './judge.js'
 import type { Rule } from './rule.js'
 
 const fixes: Fixes = { read: 'state:chance', low: 'wait:rain', high: 'wait:rain', caution: 'close:openings' }

@@ -1,4 +1,4 @@
-import { isEstimate, type Fact } from '../fact.js'
+import { type Fact, isEstimate } from '../fact.js'
 import type { Facts } from '../facts.js'
 import type { Fix } from '../fix.js'
 
@@ -11,10 +11,22 @@ export function readingToTake(parts: readonly (readonly [Fact, Fix])[], otherwis
 
 /** The reading that a value of air and humidity lacks. */
 export function airOrHumidity(facts: Facts): Fix {
-  return readingToTake([[facts.airC, 'read:air'], [facts.rhPct, 'read:humidity']], 'read:air')
+  return readingToTake(
+    [
+      [facts.airC, 'read:air'],
+      [facts.rhPct, 'read:humidity']
+    ],
+    'read:air'
+  )
 }
 
 /** The reading that a value of air and wind lacks. */
 export function airOrWind(facts: Facts): Fix {
-  return readingToTake([[facts.airC, 'read:air'], [facts.windKmh, 'read:wind']], 'read:air')
+  return readingToTake(
+    [
+      [facts.airC, 'read:air'],
+      [facts.windKmh, 'read:wind']
+    ],
+    'read:air'
+  )
 }

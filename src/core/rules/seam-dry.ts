@@ -1,5 +1,5 @@
-import { surfaceDry } from './statements.js'
 import type { Rule } from './rule.js'
+import { surfaceDry } from './statements.js'
 
 export const seamDry: Rule = {
   judges: { weld: 'checklist' },

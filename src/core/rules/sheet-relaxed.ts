@@ -13,10 +13,14 @@ export const sheetRelaxed: Rule = {
   check(facts, sheet) {
     const fact = facts.sheetState
     switch (fact.value) {
-      case null: return unknown(fact, null, 'state:unrolled')
-      case 'rolled': return stated('no-go', false, fact, 'unroll:sheet')
-      case 'relaxed': return stated('go', true, fact, null)
-      case 'unrolled': return hasLain(facts, sheet) ? stated('go', true, fact, null) : stated('caution', null, fact, 'wait:relaxed')
+      case null:
+        return unknown(fact, null, 'state:unrolled')
+      case 'rolled':
+        return stated('no-go', false, fact, 'unroll:sheet')
+      case 'relaxed':
+        return stated('go', true, fact, null)
+      case 'unrolled':
+        return hasLain(facts, sheet) ? stated('go', true, fact, null) : stated('caution', null, fact, 'wait:relaxed')
     }
   }
 }

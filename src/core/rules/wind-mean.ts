@@ -1,4 +1,4 @@
-import { judge, type Fixes } from './judge.js'
+import { type Fixes, judge } from './judge.js'
 import type { Rule } from './rule.js'
 
 const wait: Fixes = { read: 'read:wind', low: 'wait:wind', high: 'wait:wind' }
