@@ -5,14 +5,21 @@ export type Instant = number
 
 /** ISO 8601 in UTC, whole seconds, `Z`: the only form in which an instant leaves the program. */
 export function toIso(at: Instant): string {
-  return DateTime.fromSeconds(Math.floor(at), { zone: 'utc' }).toISO({ suppressMilliseconds: true }) ?? ''
+  return `${new Date(Math.floor(at) * 1000).toISOString().slice(0, 19)}Z`
 }
 
 /** Reads an ISO 8601 instant that carries `Z` or an offset; null for anything else. Fractions of a second are cut. */
 export function fromIso(text: string): Instant | null {
+  if (text.length === 20 && text.endsWith('Z') && /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\dZ$/.test(text)) return canonicalInstant(text)
   if (!/(Z|[+-]\d{2}:?\d{2})$/i.test(text)) return null
   const read = DateTime.fromISO(text, { setZone: true })
   return read.isValid ? Math.floor(read.toSeconds()) : null
+}
+
+/** Our own form, read without a calendar library: a fold reads it for every entry. Date as arithmetic only, never as a clock. */
+function canonicalInstant(text: string): Instant | null {
+  const ms = Date.parse(text)
+  return Number.isNaN(ms) || toIso(ms / 1000) !== text ? null : ms / 1000
 }
 
 /** The local calendar date (YYYY-MM-DD) of an instant in an IANA zone. */
