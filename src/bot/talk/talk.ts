@@ -1,0 +1,55 @@
+import type { HomeView, KnownBlock, ModalView } from '@slack/types'
+import type { Instant } from '../../core/instant.js'
+import type { Via } from '../../core/log/entry.js'
+import type { Lang, Units } from '../answer.js'
+
+/** Who sent what, from where: what a transport makes of a payload, before anybody has thought about it. */
+export interface Delivery {
+  readonly workspace: string
+  readonly user: string
+  /** Where it was said; null: nowhere in particular (home, a form without a channel). */
+  readonly channel: string | null
+  readonly via: Via
+  readonly at: Instant
+  /** Unique per delivery: a second one gets the first one's reply and has no second effect. Null: harmless to repeat. */
+  readonly claim: string | null
+  /** Chosen for this message only (the page of the local room); null: the person's, else the site's. */
+  readonly lang: Lang | null
+  readonly units: Units | null
+}
+
+/** A message for people: answers about a site go to its channel, help and mistakes to the asker alone. */
+export interface Message {
+  readonly text: string
+  readonly blocks: readonly KnownBlock[]
+  readonly to: 'channel' | 'asker'
+}
+
+/** What a button does. */
+export type Pressed =
+  | { readonly kind: 'message'; readonly message: Message }
+  /** Opens a form at once: nothing but reading stands before it. */
+  | { readonly kind: 'form'; readonly view: ModalView }
+
+/** What a sent form does: errors stay at their fields, the form stays open. Keys are block ids. */
+export type Submitted =
+  | { readonly kind: 'message'; readonly message: Message; readonly channel: string | null }
+  | { readonly kind: 'errors'; readonly errors: Readonly<Record<string, string>> }
+
+/** Values of a form by block id: text, chosen value, or all ticked values. */
+export type FormValues = Readonly<Record<string, string | readonly string[] | null>>
+
+/**
+ * The bot as a transport sees it: Slack and the local room call these and know no rule. None of them throws: a failing
+ * store is said so, a bug is logged and its reference id said.
+ */
+export interface Talk {
+  say(delivery: Delivery, text: string): Promise<Message>
+  press(delivery: Delivery, actionId: string, value: string): Promise<Pressed>
+  submit(delivery: Delivery, callbackId: string, metadata: string, values: FormValues): Promise<Submitted>
+  home(delivery: Delivery): Promise<HomeView>
+  /** The message for a delivery that failed before anything could answer it. */
+  failed(delivery: Delivery, error: unknown): Message
+  /** What is said when an answer takes longer than the deadline. */
+  working(delivery: Delivery): Message
+}
