@@ -3,7 +3,7 @@ import type { How } from '../../src/bot/views/how.js'
 import type { Finding } from '../../src/core/finding.js'
 
 export const langs: readonly Lang[] = ['en', 'es', 'fr']
-export const systems: readonly Units[] = ['metric', 'us']
+const systems: readonly Units[] = ['metric', 'us']
 
 /** Every language with every system of units, at one invented place. */
 export const hows: readonly How[] = langs.flatMap((lang) => systems.map((units) => ({ lang, units, zone: 'Europe/Berlin' })))

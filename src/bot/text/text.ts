@@ -39,7 +39,7 @@ export type NumberName =
   | 'sheetC'
   | 'dropPct'
 
-export interface FrameWords {
+interface FrameWords {
   /** How a person's words are quoted. */
   quote(word: string): string
   /** Between a name and what is said of it, with its spaces. */
@@ -60,7 +60,7 @@ export interface FrameWords {
   limits(id: string, version: number): string
 }
 
-export interface DecisionWords {
+interface DecisionWords {
   readonly takeReading: string
   /** A group and what is said of it: \"conditions go\". */
   group(name: string, said: string): string

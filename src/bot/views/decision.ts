@@ -63,7 +63,7 @@ export function welderName(name: string | null, text: Text): string {
 }
 
 /** The numbers of a decision by name, some on each line; what is not known is left out. */
-export function numbersLines(numbers: Answer['numbers'], how: How, text: Text): readonly string[] {
+function numbersLines(numbers: Answer['numbers'], how: How, text: Text): readonly string[] {
   const names = Object.keys(text.decision.numbers) as NumberName[]
   const known = names.flatMap((name) => {
     const value = num(numbers, name)

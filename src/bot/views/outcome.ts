@@ -21,6 +21,6 @@ function missingPart(findings: readonly Finding[], text: Text): string {
   return fixes.length === 1 && only ? text.fixes[only] : text.decision.toState(fixes.length)
 }
 
-export function capital(line: string): string {
+function capital(line: string): string {
   return line.charAt(0).toUpperCase() + line.slice(1)
 }

@@ -68,7 +68,7 @@ function context(text: string): ContextBlock {
 }
 
 /** French sets a space that does not break before : ; ? ! and inside « ». */
-export function typeset(line: string, lang: Lang): string {
+function typeset(line: string, lang: Lang): string {
   if (lang !== 'fr') return line
   return line.replace(/ ([:;?!»])/g, '\u00a0$1').replace(/« /g, '«\u00a0')
 }
