@@ -1,6 +1,8 @@
 import type { KnownBlock } from '@slack/types'
 import type { Instant } from '../core/instant.js'
 import type { Json } from '../core/log/entry.js'
+import type { SiteKey, SiteSettings } from '../core/site.js'
+import type { StateRow } from './ports.js'
 
 /** A message for a channel, from the outbox. `key` is its slot key: it travels as metadata, so that the post can be looked up. */
 export interface Outgoing {
@@ -45,10 +47,32 @@ export interface QueuedPost {
 
 /** The outbox in the store. Posts come into it only through `Store.append` (its `posts`), in the transaction that claims the slot. */
 export interface Outbox {
-  /** Takes up to `count` posts that may be sent now, and holds them until an instant: no other instance gets them meanwhile. */
+  /**
+   * Takes up to `count` posts that may be sent now, and holds them until an instant: no other instance gets them meanwhile.
+   * In order of time, and of a channel only the first that is not ended. One whose hold ran out comes as `unknown`: whoever
+   * held it may have sent it.
+   */
   take(now: Instant, holdUntil: Instant, count: number): Promise<readonly QueuedPost[]>
-  /** Puts a post back or ends it. */
+  /** Puts a post back or ends it. What was sent stays sent. */
   settle(workspace: string, key: string, change: { readonly state: PostState; readonly nextAt: Instant; readonly attempts: number; readonly messageTs: string | null }): Promise<void>
   /** Posts by slot key, for looking. */
   post(workspace: string, key: string): Promise<QueuedPost | null>
+  /** Ends every queued post that was due before an instant as skipped; which ones. */
+  skipQueued(dueBefore: Instant): Promise<readonly Pick<QueuedPost, 'workspace' | 'key' | 'site' | 'kind'>[]>
+  /** Posts that were given up, newest first: for the supervisor to see. */
+  dead(workspace: string, count: number): Promise<readonly QueuedPost[]>
+}
+
+/** A site as the store keeps it: what it was made with and the folded state of subject `site` (`settingsOf` reads them). */
+export interface KeptSite {
+  readonly key: SiteKey
+  readonly base: SiteSettings
+  readonly state: StateRow | null
+}
+
+/** What a tick looks at before it writes anything: all sites at once, and which slots were claimed before. */
+export interface Slots {
+  keptSites(): Promise<readonly KeptSite[]>
+  /** Those of some claims that were taken. */
+  claimed(workspace: string, keys: readonly string[]): Promise<ReadonlySet<string>>
 }

@@ -37,7 +37,7 @@ export interface Session {
 }
 
 /** Settings of a site: what it was made with, and every setting logged since. */
-export async function settingsOf(view: SiteView): Promise<SiteSettings> {
+export async function settingsOf(view: Pick<SiteView, 'base' | 'state'>): Promise<SiteSettings> {
   const row = await view.state('site')
   const folded = row?.state as unknown as Folded<States['site']> | undefined
   return { ...view.base, ...(folded?.is ?? emptySite).settings }

@@ -15,12 +15,15 @@ import { gatherSky } from './sky.js'
 
 /**
  * Everything the rules need at one instant: what the log says where it is in force, what the forecast says elsewhere.
- * `sun` holds the events of the site's local date at `now`. Pure.
+ * `sun` holds the events of the site's local date at `now`. For an instant to come `knownAt` is when the forecast is looked
+ * at: its age counts from there, its spread grows with the hours ahead. Pure.
  */
-export function gather(memory: Memory, forecast: Forecast | null, sun: SunEvents, sheet: LimitsSheet, now: Instant): Facts {
-  const weather = weatherAt(forecast, now, now, sheet.spread)
+export function gather(
+  memory: Memory, forecast: Forecast | null, sun: SunEvents, sheet: LimitsSheet, now: Instant, knownAt: Instant = now
+): Facts {
+  const weather = weatherAt(forecast, knownAt, now, sheet.spread)
   const air = gatherAir(memory, weather, sheet, now)
-  const sky = gatherSky(memory, weather, forecast, sheet, now)
+  const sky = gatherSky(memory, weather, forecast, sheet, now, knownAt)
   const roof = gatherRoof(memory, air, sky.rainFalling, sun, sheet, now)
   const conditions = { ...air, ...sky, ...roof }
   const { zone } = memory.settings

@@ -14,10 +14,12 @@ export type SkyFacts = Pick<
 >
 
 /** Rain and thunder, now and until everything open could be closed. */
-export function gatherSky(memory: Memory, weather: WeatherAt, forecast: Forecast | null, sheet: LimitsSheet, now: Instant): SkyFacts {
+export function gatherSky(
+  memory: Memory, weather: WeatherAt, forecast: Forecast | null, sheet: LimitsSheet, now: Instant, knownAt: Instant
+): SkyFacts {
   const age = sheet.maxAgeMin.rain
-  const ahead = rainAhead(forecast, now, now, sheet.site.closeUpMin)
-  const thunder = thunderAhead(forecast, now, now)
+  const ahead = rainAhead(forecast, knownAt, now, sheet.site.closeUpMin)
+  const thunder = thunderAhead(forecast, knownAt, now)
   const stale = weather.airC.stale
   const expected = <T>(value: T | null): Fact<T> => (value === null ? { ...missing, stale } : { value, at: now, origin: 'forecast', spread: 0, stale })
   const said = inForce(last(memory, 'thunder'), age, now, 'statement', missing)

@@ -1,0 +1,137 @@
+import type { KeptSite, Outbox, QueuedPost, Slots } from '../../bot/chat-ports.js'
+import type { Instant } from '../../core/instant.js'
+import { fromText, plain } from './codec.js'
+import { slices } from './entries.js'
+import { outside } from './outside.js'
+import type { Database, OutboxTable, PostState, Queries } from './schema.js'
+
+/** States of a post that is not ended. */
+const open: readonly PostState[] = ['queued', 'sending', 'unknown']
+
+/** The outbox and the slots over an open database. */
+export function outboxTable({ kind, read, write }: Database): Outbox & Slots {
+  return {
+    take: (now, holdUntil, count) =>
+      outside(() => write.transaction().execute((trx) => takeWithin(trx, kind === 'postgres', now, holdUntil, count))),
+    settle: (workspace, key, change) => outside(() => settle(write, workspace, key, change)),
+    post: (workspace, key) => outside(() => onePost(read, workspace, key)),
+    skipQueued: (dueBefore) => outside(() => skipQueued(write, dueBefore)),
+    dead: (workspace, count) => outside(() => deadPosts(read, workspace, count)),
+    keptSites: () => outside(() => keptSites(read)),
+    claimed: (workspace, keys) => outside(() => claimed(read, workspace, keys))
+  }
+}
+
+async function takeWithin(db: Queries, lock: boolean, now: Instant, holdUntil: Instant, count: number): Promise<readonly QueuedPost[]> {
+  const turn = readyPosts(db, now).limit(count)
+  const rows = await (lock ? turn.forUpdate().skipLocked() : turn).execute()
+  const taken: QueuedPost[] = []
+  for (const row of rows) {
+    const held = row.state === 'queued' ? 'sending' : 'unknown'
+    await db
+      .updateTable('outbox')
+      .set({ state: held, claimed_until: holdUntil })
+      .where('workspace', '=', row.workspace)
+      .where('key', '=', row.key)
+      .execute()
+    taken.push({ ...queuedPost(row), state: row.state === 'queued' ? 'queued' : 'unknown' })
+  }
+  return taken
+}
+
+/** Whose turn has come and whom nobody holds; of a channel only the first, so that its order stands. */
+function readyPosts(db: Queries, now: Instant) {
+  return db
+    .selectFrom('outbox')
+    .selectAll('outbox')
+    .where('outbox.state', 'in', open)
+    .where((is) => is.or([is('outbox.claimed_until', 'is', null), is('outbox.claimed_until', '<=', now)]))
+    .where((is) => is.or([is('outbox.state', '=', 'sending'), is('outbox.next_at', '<=', now)]))
+    .where((is) =>
+      is.not(
+        is.exists(
+          is
+            .selectFrom('outbox as before')
+            .select('before.key')
+            .whereRef('before.workspace', '=', 'outbox.workspace')
+            .whereRef('before.channel', '=', 'outbox.channel')
+            .where('before.state', 'in', open)
+            .where((earlier) =>
+              earlier.or([
+                earlier('before.due_at', '<', earlier.ref('outbox.due_at')),
+                earlier.and([
+                  earlier('before.due_at', '=', earlier.ref('outbox.due_at')),
+                  earlier('before.key', '<', earlier.ref('outbox.key'))
+                ])
+              ])
+            )
+        )
+      )
+    )
+    .orderBy('outbox.due_at')
+    .orderBy('outbox.workspace')
+    .orderBy('outbox.key')
+}
+
+async function settle(db: Queries, workspace: string, key: string, change: Parameters<Outbox['settle']>[2]): Promise<void> {
+  const { state, nextAt, attempts, messageTs } = change
+  await db
+    .updateTable('outbox')
+    .set({ state, next_at: nextAt, attempts, message_ts: messageTs, claimed_until: null })
+    .where('workspace', '=', workspace)
+    .where('key', '=', key)
+    .where('state', '<>', 'sent')
+    .execute()
+}
+
+async function skipQueued(db: Queries, dueBefore: Instant): ReturnType<Outbox['skipQueued']> {
+  const skipped = await db
+    .updateTable('outbox')
+    .set({ state: 'skipped' })
+    .where('state', '=', 'queued')
+    .where('due_at', '<', dueBefore)
+    .returning(['workspace', 'key', 'site', 'kind'])
+    .execute()
+  return skipped.sort((a, b) => (a.key < b.key ? -1 : 1))
+}
+
+async function onePost(db: Queries, workspace: string, key: string): Promise<QueuedPost | null> {
+  const row = await db.selectFrom('outbox').selectAll().where('workspace', '=', workspace).where('key', '=', key).executeTakeFirst()
+  return row === undefined ? null : queuedPost(row)
+}
+
+async function deadPosts(db: Queries, workspace: string, count: number): Promise<readonly QueuedPost[]> {
+  const dead = db.selectFrom('outbox').selectAll().where('workspace', '=', workspace).where('state', '=', 'dead')
+  return (await dead.orderBy('due_at', 'desc').orderBy('key').limit(count).execute()).map(queuedPost)
+}
+
+async function keptSites(db: Queries): Promise<readonly KeptSite[]> {
+  const rows = await db
+    .selectFrom('sites')
+    .leftJoin('states', (on) =>
+      on.onRef('states.workspace', '=', 'sites.workspace').onRef('states.site', '=', 'sites.site').on('states.subject', '=', 'site')
+    )
+    .select(['sites.workspace', 'sites.site', 'sites.base', 'states.state', 'states.seq'])
+    .orderBy('sites.workspace')
+    .orderBy('sites.site')
+    .execute()
+  return rows.map(({ workspace, site, base, state, seq }) => ({
+    key: { workspace, site },
+    base: fromText(base),
+    state: state === null || seq === null ? null : { subject: 'site', state: fromText(state), seq }
+  }))
+}
+
+async function claimed(db: Queries, workspace: string, keys: readonly string[]): Promise<ReadonlySet<string>> {
+  const found = new Set<string>()
+  for (const slice of slices(keys.map(plain))) {
+    const rows = await db.selectFrom('claims').select('key').where('workspace', '=', workspace).where('key', 'in', slice).execute()
+    for (const { key } of rows) found.add(key)
+  }
+  return found
+}
+
+function queuedPost(row: OutboxTable): QueuedPost {
+  const { workspace, key, site, kind, channel, state, attempts } = row
+  return { workspace, key, site, kind, channel, dueAt: row.due_at, payload: fromText(row.payload), state, attempts, createdAt: row.created_at }
+}

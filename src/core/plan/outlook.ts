@@ -1,0 +1,107 @@
+import type { Activity, Finding } from '../finding.js'
+import type { Memory } from '../gather/memory.js'
+import type { Instant } from '../instant.js'
+import type { LimitsSheet } from '../limits/sheet.js'
+import { type Outcome, rank } from '../outcome.js'
+import type { RuleId } from '../rules/index.js'
+import { firstInstantAt } from '../schedule.js'
+import type { Forecast } from '../weather/forecast.js'
+import { ageOf } from '../weather/lookup.js'
+import { binding } from './binding.js'
+import { type Hazard, hazardsOf } from './hazards.js'
+import { type Moment, moments, type Quarter, quarterS, type ToRead } from './quarters.js'
+import { type Band, bandsOf, type Window, windowsOf } from './windows.js'
+
+/** Local hours that a plan of a day is made for. */
+const dayFrom = '05:00'
+const dayTo = '21:00'
+
+export interface ActivityOutlook {
+  /** Of the best window; no-go when there is none, unknown when nothing is known. */
+  readonly outcome: Outcome
+  readonly bands: readonly Band[]
+  readonly windows: readonly Window[]
+  /** What stands most in the way, or would first; null when nothing was judged. */
+  readonly binding: Finding<RuleId> | null
+  /** Rules of a surface or a kit that the forecast says nothing of: set aside here, to be read before the work begins. */
+  readonly toRead: readonly ToRead[]
+}
+
+/** Lowest and highest of the day by the forecast, or by a reading while that holds. */
+export interface Range {
+  readonly min: number
+  readonly max: number
+}
+
+/** A day as the weather has it: conditions and people, no checklist. */
+export interface Outlook {
+  readonly date: string
+  /** False without a forecast, or with one that says nothing of these hours. */
+  readonly known: boolean
+  readonly from: Instant | null
+  readonly to: Instant | null
+  readonly activities: Readonly<Record<Activity, ActivityOutlook>>
+  /** What threatens people, worst first. */
+  readonly hazards: readonly Hazard[]
+  readonly airC: Range | null
+  readonly gustKmh: Range | null
+  readonly rainChancePct: Range | null
+}
+
+/**
+ * The outlook of a local date (YYYY-MM-DD) as known at `now`: every 15 min from 05:00 to 21:00 site time, or from `now` on,
+ * until the forecast ends. Pure.
+ */
+export function outlook(memory: Memory, forecast: Forecast | null, sheet: LimitsSheet, date: string, now: Instant): Outlook {
+  const instants = quartersOf(date, memory.settings.zone, now, endOf(forecast, now))
+  const all = moments(memory, forecast, sheet, date, now, instants)
+  const known = all.some(({ facts }) => facts.airC.value !== null || facts.windKmh.value !== null)
+  const of = (activity: Activity) => activityOutlook(all.map((moment) => moment.of[activity]), sheet, known)
+  const last = instants.at(-1)
+  return {
+    date, known,
+    from: instants[0] ?? null,
+    to: last === undefined ? null : last + quarterS,
+    activities: { spray: of('spray'), lay: of('lay'), weld: of('weld'), people: of('people') },
+    hazards: hazardsOf(all.map((moment) => moment.of.people)),
+    airC: rangeOf(all, 'airC'), gustKmh: rangeOf(all, 'gustKmh'), rainChancePct: rangeOf(all, 'rainChancePct')
+  }
+}
+
+function endOf(forecast: Forecast | null, now: Instant): Instant {
+  const last = forecast === null || ageOf(forecast, now) === 'dead' ? undefined : forecast.hours.at(-1)
+  return last?.at ?? Number.POSITIVE_INFINITY
+}
+
+/** Full quarters of an hour of the local day that are not over. */
+function quartersOf(date: string, zone: string, now: Instant, end: Instant): readonly Instant[] {
+  const [first, last] = [firstInstantAt(date, dayFrom, zone), firstInstantAt(date, dayTo, zone)]
+  if (first === null || last === null) return []
+  const from = Math.max(first, Math.floor(now / quarterS) * quarterS)
+  const count = Math.max(0, Math.floor((Math.min(last, end) - from) / quarterS))
+  return Array.from({ length: count }, (_, index) => from + index * quarterS)
+}
+
+function activityOutlook(quarters: readonly Quarter[], sheet: LimitsSheet, known: boolean): ActivityOutlook {
+  const windows = windowsOf(quarters, sheet.site.minWindowMin)
+  return {
+    outcome: known && quarters.length > 0 ? best(windows) : 'unknown',
+    bands: bandsOf(quarters),
+    windows: known ? windows : [],
+    binding: binding(quarters, windows),
+    toRead: onceEach(quarters.flatMap(({ toRead }) => toRead))
+  }
+}
+
+function onceEach(all: readonly ToRead[]): readonly ToRead[] {
+  return [...new Map(all.map((each) => [each.rule, each])).values()]
+}
+
+function best(windows: readonly Window[]): Outcome {
+  return windows.reduce<Outcome>((found, { outcome }) => (rank[outcome] < rank[found] ? outcome : found), 'no-go')
+}
+
+function rangeOf(all: readonly Moment[], name: 'airC' | 'gustKmh' | 'rainChancePct'): Range | null {
+  const values = all.flatMap(({ facts }) => facts[name].value ?? [])
+  return values.length === 0 ? null : { min: Math.min(...values), max: Math.max(...values) }
+}
