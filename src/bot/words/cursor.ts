@@ -36,23 +36,34 @@ export interface Found {
   readonly meaning: Meaning
 }
 
+/** Ends of the words that stand here with only spaces between them, three at most. */
+function wordEnds(text: string, from: number): readonly number[] {
+  const ends: number[] = []
+  let pos = from
+  for (let count = 0; count < 3; count += 1) {
+    const word = matchAt(wordAt, text, pos)
+    if (!word) break
+    const end = pos + word[0].length
+    ends.push(end)
+    pos = end + (matchAt(/\s{1,3}/y, text, end)?.[0].length ?? 0)
+    if (pos === end) break
+  }
+  return ends
+}
+
 /** The longest run of up to three words here that a lexicon knows; null when there is none. Moves nothing. */
 export function find(walk: Walk, lexicon: Lexicon): Found | null {
-  const ends: number[] = []
-  let pos = walk.pos
-  for (let count = 0; count < 3; count += 1) {
-    const word = matchAt(wordAt, walk.text, pos)
-    if (!word) break
-    ends.push(pos + word[0].length)
-    pos = (ends[count] as number) + (matchAt(/\s{1,3}/y, walk.text, ends[count] as number)?.[0].length ?? 0)
-    if (pos === ends[count]) break
-  }
-  for (const end of ends.reverse()) {
+  const word = matchAt(wordAt, walk.text, walk.pos)?.[0]
+  if (word === undefined) return null
+  const folded = fold(word)
+  const ends = lexicon.heads.has(folded) ? wordEnds(walk.text, walk.pos).slice(1).reverse() : []
+  for (const end of ends) {
     const raw = walk.text.slice(walk.pos, end)
     const known = lexicon.index.get(fold(raw).replace(/\s+/g, ' '))
     if (known) return { raw, end, ...known }
   }
-  return null
+  const known = lexicon.index.get(folded)
+  return known ? { raw: word, end: walk.pos + word.length, ...known } : null
 }
 
 /** The next run of characters without the punctuation around it; empty at the end. Moves past it. */

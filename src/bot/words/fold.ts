@@ -1,8 +1,9 @@
 /** Case and accents away, one kind of apostrophe: how words are compared. */
 export function fold(word: string): string {
-  return word
+  const lower = word.toLowerCase()
+  if (/^[a-z0-9' -]*$/.test(lower)) return lower
+  return lower
     .replace(/[’‘ʼ]/g, "'")
-    .toLowerCase()
     .normalize('NFD')
     .replace(/\p{M}+/gu, '')
     .replace(/œ/g, 'oe')

@@ -2,7 +2,7 @@ import type { Unit } from '../../core/units.js'
 import { fold } from './fold.js'
 import { matchAt } from './match.js'
 
-/** How units are spelled, folded; `²` and `^2` count as `2`. */
+/** How units are spelled, folded; `²` and `^2` count as `2`. No `sec` for seconds: it is French for dry. */
 const spellings: Readonly<Record<Unit, string>> = {
   C: 'c celsius',
   F: 'f fahrenheit',
@@ -22,7 +22,7 @@ const spellings: Readonly<Record<Unit, string>> = {
   m2: 'm2',
   ft2: 'ft2 sqft sf sq_ft',
   mm2: 'mm2',
-  s: 's sec secs seg',
+  s: 's seg',
   min: 'min mins',
   h: 'h',
   'm/min': 'm/min',

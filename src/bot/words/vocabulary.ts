@@ -8,10 +8,10 @@ export function lexiconOf(vocabulary: Vocabulary, other: (walk: Walk) => boolean
   for (const [label, meaning] of Object.entries(vocabulary)) {
     for (const word of allForms(meaning.words)) index.set(fold(word), { label, meaning })
   }
-  const spelled = Object.values(vocabulary)
-    .flatMap((meaning) => allForms(meaning.words))
-    .filter((word) => !word.includes(' '))
-  return { index, spelled: [...new Set(spelled)], other }
+  const words = [...new Set(Object.values(vocabulary).flatMap((meaning) => allForms(meaning.words)))]
+  const spelled = words.filter((word) => !word.includes(' ')).map((written) => ({ written, folded: fold(written) }))
+  const heads = new Set(words.filter((word) => word.includes(' ')).map((phrase) => fold(phrase).split(' ')[0] as string))
+  return { index, heads, spelled, other }
 }
 
 /** Choices by folded word, for the value after a label. */
@@ -29,20 +29,21 @@ export function editDistance(a: string, b: string, limit: number): number {
       const replaced = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1)
       next.push(Math.min(replaced, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1))
     }
+    if (Math.min(...next) > limit) return limit + 1
     row = next
   }
   return Math.min(row[b.length] ?? limit + 1, limit + 1)
 }
 
-/** The words nearest to one that is not known, nearest first, within `limit` edits and fewer than its letters. */
-export function nearest(word: string, spelled: readonly string[], limit: number, count: number): readonly string[] {
+/** The words nearest to one that is not known, nearest first, within `limit` edits and half its letters. */
+export function nearest(word: string, spelled: Lexicon['spelled'], limit: number, count: number): readonly string[] {
   const folded = fold(word)
   if (folded.length > 30) return []
-  const reach = Math.min(limit, folded.length - 1)
+  const reach = Math.min(limit, Math.floor(folded.length / 2))
   return spelled
-    .map((candidate) => ({ candidate, edits: editDistance(folded, fold(candidate), reach) }))
+    .map((candidate) => ({ written: candidate.written, edits: editDistance(folded, candidate.folded, reach) }))
     .filter(({ edits }) => edits <= reach)
     .sort((a, b) => a.edits - b.edits)
     .slice(0, count)
-    .map(({ candidate }) => candidate)
+    .map(({ written }) => written)
 }

@@ -40,8 +40,10 @@ export type Vocabulary = Readonly<Record<string, Meaning>>
 export interface Lexicon {
   /** By folded word or words; each has one meaning. */
   readonly index: ReadonlyMap<string, { readonly label: string; readonly meaning: Meaning }>
-  /** Single words as written, for the nearest one. */
-  readonly spelled: readonly string[]
+  /** First words of the phrases in it. */
+  readonly heads: ReadonlySet<string>
+  /** Single words as written and folded, for the nearest one. */
+  readonly spelled: readonly { readonly written: string; readonly folded: string }[]
   /** Reads what is no word of the vocabulary (a bare number, a name); false when it is none of these either. */
   readonly other: (walk: Walk) => boolean
 }

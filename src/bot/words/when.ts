@@ -1,5 +1,5 @@
 import { DateTime } from 'luxon'
-import { fromIso, type Instant, localDate, localTime, toIso } from '../../core/instant.js'
+import { fromIso, type Instant, toIso } from '../../core/instant.js'
 import { fold } from './fold.js'
 import { Refused } from './refused.js'
 import type { Reader } from './said.js'
@@ -25,14 +25,15 @@ export function clockTime(text: string): string | null {
 }
 
 /** Today's instant of a site time; in the hour that comes twice the later one that is not ahead. Null in the hour that is skipped. */
-function todayAt(time: string, reader: Reader): Instant | null {
-  const [year, month, day] = localDate(reader.now, reader.zone).split('-').map(Number) as [number, number, number]
+function todayAt(time: string, { zone, now }: Reader): Instant | null {
+  const { year, month, day } = DateTime.fromSeconds(now, { zone })
   const [hour, minute] = time.split(':').map(Number) as [number, number]
-  const first = DateTime.fromObject({ year, month, day, hour, minute }, { zone: reader.zone }).toSeconds()
-  const candidates = [first - 3600, first, first + 3600].filter(
-    (at) => localTime(at, reader.zone) === time && localDate(at, reader.zone) === localDate(reader.now, reader.zone)
-  )
-  return candidates.filter((at) => at <= reader.now + aheadS).at(-1) ?? candidates[0] ?? null
+  const first = DateTime.fromObject({ year, month, day, hour, minute }, { zone }).toSeconds()
+  const candidates = [first - 3600, first, first + 3600].filter((at) => {
+    const local = DateTime.fromSeconds(at, { zone })
+    return local.day === day && local.hour === hour && local.minute === minute
+  })
+  return candidates.filter((at) => at <= now + aheadS).at(-1) ?? candidates[0] ?? null
 }
 
 function isoInstant(text: string): Instant | null {
