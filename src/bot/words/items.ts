@@ -2,7 +2,7 @@ import { atEnd, find, rawAt, unknownWord } from './cursor.js'
 import { negations } from './negation.js'
 import { atNumber, takeQuantity } from './quantity.js'
 import { Refused } from './refused.js'
-import type { Walk } from './walk.js'
+import type { Heard, Walk } from './walk.js'
 import { readInstant } from './when.js'
 
 function takeAt(walk: Walk): void {
@@ -27,9 +27,9 @@ function takeNegated(walk: Walk): boolean {
 }
 
 /** A number that no label and no place of the command takes. */
-function strayNumber(walk: Walk, numbered: string | null): Refused {
+function strayNumber(walk: Walk, numbered: Heard | null): Refused {
   const { raw } = takeQuantity(walk)
-  return numbered === null ? unknownWord(walk, raw) : new Refused('duplicate', numbered, { label: numbered })
+  return numbered === null ? unknownWord(walk, raw) : new Refused('duplicate', numbered.raw, { label: numbered.label })
 }
 
 /** `@07:30`; false when no time stands here. */

@@ -25,7 +25,7 @@ export function putNumber(walk: Walk, heard: Heard, key: NumberKey, slot: Slot, 
 export function number(slot: Slot, key: NumberKey): Read {
   return (walk, heard) => {
     putNumber(walk, heard, key, slot, takeNumber(walk, slot, heard))
-    walk.numbered = heard.raw
+    walk.numbered = { raw: heard.raw, label: slot.label }
   }
 }
 
@@ -57,7 +57,9 @@ export function takeChoice<Value>(walk: Walk, heard: Heard, choices: ReadonlyMap
 
 /** A label with a free token (a lot, a person) of up to 40 characters; a word of the vocabulary is not one. */
 export function takeToken(walk: Walk, heard: Heard, allowed: RegExp): string {
-  if (atEnd(walk) || walk.text[walk.pos] === '@' || find(walk, walk.lexicon)) throw new Refused('missing', heard.raw, { label: heard.label })
+  if (atEnd(walk) || /^@\d/.test(walk.text.slice(walk.pos, walk.pos + 2)) || find(walk, walk.lexicon)) {
+    throw new Refused('missing', heard.raw, { label: heard.label })
+  }
   const before = walk.pos
   const token = takeChunk(walk)
   if (allowed.test(token)) return token

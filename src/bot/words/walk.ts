@@ -17,7 +17,7 @@ export interface Walk {
   /** Items read so far. */
   items: number
   /** The label whose number was read last, while nothing followed it. */
-  numbered: string | null
+  numbered: Heard | null
 }
 
 /** A word as it was typed, and the English label of what it means. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { commandWords } from '../../../src/bot/words/command-words.js'
 import { fold } from '../../../src/bot/words/fold.js'
-import { allForms } from '../../../src/bot/words/forms.js'
+import { allForms, type Words } from '../../../src/bot/words/forms.js'
 import { questionLists } from '../../../src/bot/words/questions.js'
 import { unitWords } from '../../../src/bot/words/unit.js'
 import { airVocabulary } from '../../../src/bot/words/vocabularies/air.js'
@@ -117,7 +117,9 @@ const vocabularies = {
   commands: Object.fromEntries(Object.entries(commandWords).map(([command, words]) => [command, { words }]))
 }
 
-describe.each(Object.entries(vocabularies))('vocabulary of %s', (_, vocabulary) => {
+const named = Object.entries<Readonly<Record<string, { readonly words: Words }>>>(vocabularies)
+
+describe.each(named)('vocabulary of %s', (_, vocabulary) => {
   const pairs = Object.entries(vocabulary).flatMap(([label, { words }]) => allForms(words).map((word) => [fold(word), label] as const))
 
   test('gives each word one meaning', () => {

@@ -301,6 +301,12 @@ test('the worked messages of the contract', () => {
   })
 })
 
+test('a person is a name, or the id of a mention', () => {
+  for (const who of ['U12AB', '<@U12AB>', '<@U12AB|ana>', '@U12AB']) {
+    expect(said(`weld robot operator ${who}`)).toEqual({ command: 'weld event', welder: 'robot', event: { event: 'operator', by: 'U12AB' } })
+  }
+})
+
 test('order is free', () => {
   const parts = ['air 20', 'deck 18', 'rh 50', 'dry', 'no thunder', 'kit K7 25', 'intakes none']
   const first = said(`spray ${parts.join(' ')}`)

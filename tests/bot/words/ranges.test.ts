@@ -27,7 +27,9 @@ const ranges: readonly (readonly [message: string, unit: string, min: number, ma
   ['foam _', 's', 1, 600]
 ]
 
-describe.each(ranges)('%s', (message, unit, min, max, open) => {
+const rows = ranges.map(([message, unit, min, max, open]) => ({ message, unit, min, max, open }))
+
+describe.each(rows)('$message', ({ message, unit, min, max, open }) => {
   const bounds = (value: number): string => message.replace('_', String(value))
 
   test('takes its ends', () => {

@@ -200,6 +200,18 @@ describe('what a refusal tells', () => {
     expect(refused('spray aire')).toMatchObject({ word: 'aire', detail: { label: 'air' } })
   })
 
+  test('a surface and its state; the English label of a second value', () => {
+    expect(refused('rociar fieltro mojado hr 50 60')).toMatchObject({
+      code: 'duplicate',
+      word: 'hr',
+      detail: { label: 'rh' },
+      understood: [
+        { label: 'fleece', value: 'wet', unit: null },
+        { label: 'rh', value: 50, unit: '%' }
+      ]
+    })
+  })
+
   test('a long word is cut, never in the middle of a character', () => {
     expect(refused(`spray ${'🙂'.repeat(100)}`).word).toBe('🙂'.repeat(60))
   })

@@ -16,7 +16,7 @@ export function takeKitTemperature(walk: Walk, heard: Heard): void {
   const value = takeNumber(walk, slots.kit, heard)
   putNumber(walk, heard, 'isoC', slots.kit, value)
   putNumber(walk, heard, 'resinC', slots.kit, value)
-  walk.numbered = heard.raw
+  walk.numbered = heard
 }
 
 export function putKitName(walk: Walk, heard: Heard, name: string): void {

@@ -14,7 +14,7 @@ function readRain(walk: Walk, heard: Heard): void {
   const chance = takeNumber(walk, slots.rain, heard)
   state(walk, heard, { rainFalling: false }, false)
   putNumber(walk, heard, 'rainChancePct', { ...slots.rain, label: 'rain chance' }, chance)
-  walk.numbered = heard.raw
+  walk.numbered = heard
 }
 
 /** What the sky does, as stated. */

@@ -48,7 +48,7 @@ export function takeSurfaceState(walk: Walk, heard: Heard, surface: Surface): bo
   const said = found && Object.hasOwn(states, found.label) ? states[found.label] : undefined
   if (!found || said === undefined || surface[said.of].length === 0) return false
   walk.pos = found.end
-  state(walk, { raw: `${heard.raw} ${found.raw}`, label: `${heard.label} ${said.of}` }, all(surface[said.of], said.value), said.value)
+  state(walk, { raw: `${heard.raw} ${found.raw}`, label: heard.label }, all(surface[said.of], said.value), found.label)
   return true
 }
 

@@ -15,7 +15,7 @@ function bareAir(walk: Walk): boolean {
   if (walk.items > 0 || !atNumber(walk)) return false
   const quantity = takeQuantity(walk)
   putNumber(walk, { raw: quantity.raw, label: 'air' }, 'airC', slots.air, slotValue(quantity, slots.air, walk.reader))
-  walk.numbered = 'air'
+  walk.numbered = { raw: 'air', label: 'air' }
   return true
 }
 

@@ -16,7 +16,7 @@ function place(where: Place): Meaning['read'] {
     state(walk, { raw: heard.raw, label: 'place' }, { place: where }, where)
     if (atEnd(walk) || !atNumber(walk)) return
     putNumber(walk, heard, 'placeC', { ...slots.place, label: heard.label }, takeNumber(walk, slots.place, heard))
-    walk.numbered = heard.raw
+    walk.numbered = heard
   }
 }
 

@@ -14,8 +14,12 @@ import type { Quantity } from '../unit.js'
 import { lexiconOf } from '../vocabulary.js'
 import { type Heard, type Meaning, note, put, type Vocabulary, type Walk } from '../walk.js'
 
-/** A person: a name of letters, or an id of the chat. */
-const person = /^[\p{L}\p{M}\p{N}][\p{L}\p{M}\p{N}.'’_-]{0,39}$/u
+/** A person: a name of letters, `@` before it or not, or a mention of the chat, of which only the id is kept. */
+const person = /^(?:<@[UW][A-Z0-9]{1,20}(?:\|[^<>]{0,80})?>|@?[\p{L}\p{M}\p{N}][\p{L}\p{M}\p{N}.'’_-]{0,39})$/u
+
+function personOf(token: string): string {
+  return /^<@([A-Z0-9]+)/.exec(token)?.[1] ?? token.replace(/^@/, '')
+}
 
 function putWelder(walk: Walk, heard: Heard, name: string): void {
   put(walk, heard, 'welder', name)
@@ -24,7 +28,7 @@ function putWelder(walk: Walk, heard: Heard, name: string): void {
 
 function who(key: 'by' | 'operator'): Meaning['read'] {
   return (walk, heard) => {
-    const name = takeToken(walk, heard, person)
+    const name = personOf(takeToken(walk, heard, person))
     if (key === 'operator') put(walk, heard, 'event', 'operator', 'inconsistent')
     put(walk, heard, key, name)
     note(walk, heard.label, name)
