@@ -48,9 +48,7 @@ async function moveStates(
       .insertInto('states')
       .values(slice)
       .onConflict((conflict) =>
-        conflict
-          .columns(['workspace', 'site', 'subject'])
-          .doUpdateSet((set) => ({ state: set.ref('excluded.state'), seq: set.ref('excluded.seq') }))
+        conflict.columns(['workspace', 'site', 'subject']).doUpdateSet((set) => ({ state: set.ref('excluded.state'), seq: set.ref('excluded.seq') }))
       )
       .execute()
   }

@@ -20,12 +20,7 @@ export async function takeClaim<Reply extends Json>(
     .returning('key')
     .executeTakeFirst()
   if (taken) return null
-  const before = await db
-    .selectFrom('claims')
-    .select('reply')
-    .where('workspace', '=', workspace)
-    .where('key', '=', key)
-    .executeTakeFirstOrThrow()
+  const before = await db.selectFrom('claims').select('reply').where('workspace', '=', workspace).where('key', '=', key).executeTakeFirstOrThrow()
   return { reply: fromText<Reply>(before.reply) }
 }
 

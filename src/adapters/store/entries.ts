@@ -80,9 +80,7 @@ export function keptOf({ site, seq, hash, canonical, batch, day }: EntryRow): Ke
 
 /** In slices that fit one insert. */
 export function slices<T>(rows: readonly T[]): readonly (readonly T[])[] {
-  return Array.from({ length: Math.ceil(rows.length / rowsPerInsert) }, (_, index) =>
-    rows.slice(index * rowsPerInsert, (index + 1) * rowsPerInsert)
-  )
+  return Array.from({ length: Math.ceil(rows.length / rowsPerInsert) }, (_, index) => rows.slice(index * rowsPerInsert, (index + 1) * rowsPerInsert))
 }
 
 function linkOne(draft: DayDraft, place: Parameters<typeof link>[1]): Linked {
@@ -110,11 +108,7 @@ function rowOf({ entry, canonical, hash, batch, day }: Kept): EntryTable {
   }
 }
 
-function touchOf(
-  { workspace, site }: SiteKey,
-  subject: string,
-  seq: number
-): { workspace: string; site: string; subject: string; seq: number } {
+function touchOf({ workspace, site }: SiteKey, subject: string, seq: number): { workspace: string; site: string; subject: string; seq: number } {
   return { workspace, site, subject: plain(subject), seq }
 }
 

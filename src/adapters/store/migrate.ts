@@ -43,7 +43,6 @@ async function lock(trx: Transaction<Tables>, kind: Kind): Promise<void> {
 
 function refuseUnknown(done: readonly Done[], known: number): void {
   const newest = done.at(-1)?.number ?? 0
-  if (newest > known)
-    throw new StoreError(`the store is of a newer Seamhand (migration ${newest}, this one knows ${known}): update the program`)
+  if (newest > known) throw new StoreError(`the store is of a newer Seamhand (migration ${newest}, this one knows ${known}): update the program`)
   if (newest !== done.length) throw new StoreError('the list of migrations of the store has a gap: the store is damaged')
 }

@@ -12,10 +12,10 @@ const connectMs = 5000
 
 /** Opens the store in a PostgreSQL database and brings it to the newest migration. Throws StoreError; the URL's password is in no sentence. */
 export async function openPostgres(url: string): Promise<Database> {
-  const write = connect(url, 8)
-  const read = connect(url, 4)
+  const pools = [makePool(url, 8), makePool(url, 4)] as const
+  const [write, read] = [over(pools[0]), over(pools[1])]
   async function close(): Promise<void> {
-    await Promise.all([write.destroy(), read.destroy()])
+    await Promise.all(pools.filter((pool) => !pool.ending).map((pool) => pool.end()))
   }
   try {
     await migrate(write, 'postgres', migrations)
@@ -27,9 +27,17 @@ export async function openPostgres(url: string): Promise<Database> {
   return { kind: 'postgres', write, read, close }
 }
 
-function connect(url: string, max: number): Queries {
+function makePool(url: string, max: number): pg.Pool {
+  const types = { getTypeParser: parserOf } as pg.CustomTypesConfig
+  const pool = new pg.Pool({ connectionString: url, max, connectionTimeoutMillis: connectMs, types })
+  // A connection that breaks while idle is thrown away by the pool; without a listener it would end the process.
+  pool.on('error', () => undefined)
+  return pool
+}
+
+function over(pool: pg.Pool): Queries {
   const dialect = new PostgresDialect({
-    pool: async () => makePool(url, max),
+    pool,
     onCreateConnection: async (connection) => {
       // Whatever the server's own defaults are: acknowledged is flushed, and a row that was locked is read as it is now.
       await connection.executeQuery(CompiledQuery.raw('set synchronous_commit = on'))
@@ -37,18 +45,6 @@ function connect(url: string, max: number): Queries {
     }
   })
   return new Kysely<Tables>({ dialect })
-}
-
-function makePool(url: string, max: number): pg.Pool {
-  const pool = new pg.Pool({
-    connectionString: url,
-    max,
-    connectionTimeoutMillis: connectMs,
-    types: { getTypeParser: parserOf } as pg.CustomTypesConfig
-  })
-  // A connection that breaks while idle is thrown away by the pool; without a listener it would end the process.
-  pool.on('error', () => undefined)
-  return pool
 }
 
 function parserOf(oid: number, format?: 'text' | 'binary'): unknown {

@@ -1,10 +1,10 @@
-import { mkdirSync } from 'node:fs'
-import { join } from 'node:path'
+import { mkdirSync, statSync } from 'node:fs'
+import { dirname, join, resolve } from 'node:path'
 import { Kysely } from 'kysely'
 import { StoreError } from '../../bot/ports.js'
 import { migrate } from './migrate.js'
 import { migrations } from './migrations/index.js'
-import { asStoreError } from './outside.js'
+import { asStoreError, isBusy } from './outside.js'
 import type { Database, Tables } from './schema.js'
 import type { DatabaseSync, OpenFile } from './sqlite-api.js'
 import { sqliteApi } from './sqlite-api.js'
@@ -39,9 +39,21 @@ export async function openSqlite(folder: string, { server }: { readonly server: 
 
 function makeFolder(folder: string): void {
   try {
-    mkdirSync(folder, { recursive: true })
+    makeAll(resolve(folder))
   } catch (error) {
     throw new StoreError(`the data folder ${folder} cannot be made: ${(error as Error).message}`, { cause: error })
+  }
+}
+
+/** Step by step: Node's own `recursive` never ends on a file system that answers ENOENT for a folder in one that is there (/proc). */
+function makeAll(folder: string): void {
+  if (statSync(folder, { throwIfNoEntry: false })?.isDirectory()) return
+  makeAll(dirname(folder))
+  try {
+    mkdirSync(folder)
+  } catch (error) {
+    // Another process that starts at the same time may have made it; a file of that name is no folder.
+    if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory()) throw error
   }
 }
 
@@ -108,9 +120,23 @@ async function prepare(database: Database, path: string, writer: DatabaseSync): 
   }
 }
 
-/** The last one open leaves a file without a journal beside it: the reader closes before the writer, the lock goes last. */
+/** The reader closes before the writer; the server's lock goes last. */
 function closeAll(opened: readonly DatabaseSync[]): void {
-  for (const database of [...opened].reverse()) if (database.isOpen) database.close()
+  for (const database of [...opened].reverse()) if (database.isOpen) closeOne(database)
+}
+
+/**
+ * What stands in the journal goes into the file, so that the file alone is the store. The npm drop-in keeps a connection open
+ * until its statements are collected, so the journal would else stay; where another process reads, it stays for that one to do.
+ */
+function closeOne(database: DatabaseSync): void {
+  try {
+    database.exec('pragma busy_timeout = 0')
+    database.exec('pragma wal_checkpoint(truncate)')
+  } catch {
+    // Nothing is lost: the next one to open the file reads the journal.
+  }
+  database.close()
 }
 
 function named<T>(path: string, run: () => T): T {
@@ -124,9 +150,4 @@ function named<T>(path: string, run: () => T): T {
 function inPath(path: string, error: unknown): unknown {
   const told = asStoreError(error)
   return told instanceof StoreError && !told.message.includes(path) ? new StoreError(`${path}: ${told.message}`, { cause: error }) : told
-}
-
-function isBusy(error: unknown): boolean {
-  const code = (error as { readonly errcode?: unknown }).errcode
-  return typeof code === 'number' && (code & 0xff) === 5
 }

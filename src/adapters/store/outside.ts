@@ -7,17 +7,24 @@ interface DriverError {
   readonly errcode?: unknown
 }
 
-/** SQLite primary result codes, https://sqlite.org/rescode.html */
-const sqliteSentences: Readonly<Record<number, string>> = {
-  5: 'the store is locked by another process',
-  6: 'the store is locked by another process',
-  8: 'the store cannot be written',
-  10: 'the disk of the store fails',
-  11: 'the store is damaged',
-  13: 'the disk of the store is full',
-  14: 'the store cannot be opened',
-  26: 'the store is damaged or not a database'
+interface Failing {
+  /** SQLite primary result code and its text, https://sqlite.org/rescode.html; the npm drop-in leaves the code out of some errors. */
+  readonly code: number
+  readonly text: string
+  readonly sentence: string
 }
+
+const busy: Failing = { code: 5, text: 'database is locked', sentence: 'the store is locked by another process' }
+const failings: readonly Failing[] = [
+  busy,
+  { code: 6, text: 'database table is locked', sentence: 'the store is locked by another process' },
+  { code: 8, text: 'attempt to write a readonly database', sentence: 'the store cannot be written' },
+  { code: 10, text: 'disk I/O error', sentence: 'the disk of the store fails' },
+  { code: 11, text: 'database disk image is malformed', sentence: 'the store is damaged' },
+  { code: 13, text: 'database or disk is full', sentence: 'the disk of the store is full' },
+  { code: 14, text: 'unable to open database file', sentence: 'the store cannot be opened' },
+  { code: 26, text: 'file is not a database', sentence: 'the store is damaged or not a database' }
+]
 
 /** Runs something of the driver's; what it throws comes out as a StoreError. */
 export async function outside<T>(run: () => Promise<T>): Promise<T> {
@@ -29,10 +36,7 @@ export async function outside<T>(run: () => Promise<T>): Promise<T> {
 }
 
 /** The same around something of the caller's: what that throws passes unchanged, also when the rollback after it fails. */
-export async function around<In, Out, T>(
-  inner: (value: In) => Promise<Out>,
-  run: (watched: (value: In) => Promise<Out>) => Promise<T>
-): Promise<T> {
+export async function around<In, Out, T>(inner: (value: In) => Promise<Out>, run: (watched: (value: In) => Promise<Out>) => Promise<T>): Promise<T> {
   const thrown: unknown[] = []
   async function watched(value: In): Promise<Out> {
     try {
@@ -61,12 +65,22 @@ export function mayRetry(error: unknown): boolean {
   return code === '40001' || code === '40P01'
 }
 
+/** Whether SQLite gave up because another connection holds the file. */
+export function isBusy(error: unknown): boolean {
+  const driver = driverError(error)
+  return driver !== null && is(busy, driver)
+}
+
 function sentence(error: unknown): string {
   const driver = driverError(error)
   if (driver === null) return `the store failed: ${String(error)}`
-  const known = typeof driver.errcode === 'number' ? sqliteSentences[driver.errcode & 0xff] : undefined
-  if (known !== undefined) return `${known}: ${driver.message}`
+  const known = failings.find((failing) => is(failing, driver))
+  if (known) return `${known.sentence}: ${driver.message}`
   return `the store failed: ${driver.message || String(driver.code)}`
+}
+
+function is({ code, text }: Failing, { errcode, message }: DriverError): boolean {
+  return typeof errcode === 'number' ? (errcode & 0xff) === code : message === text
 }
 
 function driverError(error: unknown): DriverError | null {

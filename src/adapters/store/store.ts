@@ -37,8 +37,7 @@ export function createStore(db: Database): Store & StoreExtras {
   return {
     sites: (workspace) => outside(() => siteNames(read, workspace)),
     view: (key) => outside(() => openView(read, key)),
-    createSite: (key, base) =>
-      outside(() => insertSite(write, { workspace: plain(key.workspace), site: plain(key.site) }, base, firstPrev)),
+    createSite: (key, base) => outside(() => insertSite(write, { workspace: plain(key.workspace), site: plain(key.site) }, base, firstPrev)),
     append: (key, loggedAt, claim, compose) => append(db, key, loggedAt, claim, compose),
     entries: (key, afterSeq, count): Promise<readonly Kept[]> => outside(() => keptRows(read, key, afterSeq, count)),
     keepsake: (workspace, sha256) => outside(() => readKeepsake(read, workspace, sha256)),

@@ -73,10 +73,7 @@ function touching(db: Queries, { workspace, site }: SiteKey) {
   return db
     .selectFrom('touches')
     .innerJoin('entries', (join) =>
-      join
-        .onRef('entries.workspace', '=', 'touches.workspace')
-        .onRef('entries.site', '=', 'touches.site')
-        .onRef('entries.seq', '=', 'touches.seq')
+      join.onRef('entries.workspace', '=', 'touches.workspace').onRef('entries.site', '=', 'touches.site').onRef('entries.seq', '=', 'touches.seq')
     )
     .select(keptColumns)
     .where('touches.workspace', '=', workspace)

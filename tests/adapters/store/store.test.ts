@@ -132,18 +132,12 @@ forEachDatabase((open, kind) => {
     const store = await fresh()
     const unkept = batch({ drafts: [draft()], keepsakes: [{ sha256: 'a', kind: 'sheet', body: 'x\0' }], reply: 1 })
     await expect(store.append(demo, at, { key: 'D1' }, async () => unkept)).rejects.toThrow(TypeError)
-    await expect(store.append(demo, at, null, async () => batch({ drafts: [draft({ at: 'yesterday' })], reply: 1 }))).rejects.toThrow(
-      TypeError
-    )
-    await expect(store.append(demo, at, null, async () => batch({ drafts: [draft({ author: 'U\0' })], reply: 1 }))).rejects.toThrow(
-      TypeError
-    )
+    await expect(store.append(demo, at, null, async () => batch({ drafts: [draft({ at: 'yesterday' })], reply: 1 }))).rejects.toThrow(TypeError)
+    await expect(store.append(demo, at, null, async () => batch({ drafts: [draft({ author: 'U\0' })], reply: 1 }))).rejects.toThrow(TypeError)
     await expect(store.append(demo, at, null, async () => batch({ drafts: [draft()], reply: Number.NaN }))).resolves.toMatchObject({
       kind: 'done'
     })
-    await expect(store.append(demo, at, { key: 'D2' }, async () => batch({ drafts: [draft()], reply: Number.NaN }))).rejects.toThrow(
-      TypeError
-    )
+    await expect(store.append(demo, at, { key: 'D2' }, async () => batch({ drafts: [draft()], reply: Number.NaN }))).rejects.toThrow(TypeError)
     await expect(store.append(demo, at + 0.5, null, async () => batch({ drafts: [draft()], reply: 1 }))).rejects.toThrow(TypeError)
     expect(await store.entriesCount(demo)).toBe(1)
     expect((await store.view(demo))?.head.seq).toBe(1)
@@ -182,8 +176,7 @@ forEachDatabase((open, kind) => {
 
   test('the newest entries of an author come newest first', async () => {
     const store = await fresh()
-    for (const author of ['U1', 'U2', 'U1', 'U1'])
-      await store.append(demo, at, null, async () => batch({ drafts: [draft({ author })], reply: 1 }))
+    for (const author of ['U1', 'U2', 'U1', 'U1']) await store.append(demo, at, null, async () => batch({ drafts: [draft({ author })], reply: 1 }))
     const view = await store.view(demo)
     expect((await view?.latestOf('U1', 2))?.map(({ entry }) => entry.seq)).toEqual([4, 3])
     expect(await view?.latestOf('U9', 2)).toEqual([])
@@ -298,9 +291,7 @@ forEachDatabase((open, kind) => {
   test('text of every script, and escapes in it, come back as they were, hash and all', async () => {
     const store = await fresh()
     const text = 'é ü € 😀 \u2028 "\\" \n \0 \ud800 كيت'
-    await store.append(demo, at, { key: 'clé 😀' }, async () =>
-      batch({ drafts: [draft({ type: 'note', data: { text } })], reply: { text } })
-    )
+    await store.append(demo, at, { key: 'clé 😀' }, async () => batch({ drafts: [draft({ type: 'note', data: { text } })], reply: { text } }))
     const [kept] = await store.entries(demo, 0, 1)
     expect(kept?.entry.data).toEqual({ text })
     const rows = await store.exportRows(demo, 0, 10)
