@@ -8,6 +8,7 @@ import { createStore } from './adapters/store/store.js'
 import { openSqlite } from './adapters/store/open-sqlite.js'
 import { openPostgres } from './adapters/store/open-postgres.js'
 import type { Database } from './adapters/store/schema.js'
+import { outboxTable } from './adapters/store/outbox-table.js'
 import { weatherTable } from './adapters/store/weather-table.js'
 import { Stop, type Terminal } from './adapters/terminal/io.js'
 import { subcommands } from './adapters/terminal/index.js'
@@ -93,7 +94,23 @@ function toolsFor(config: Config, terminal: Terminal, server: boolean): Tools {
     openStore: (at) => openStore(config, at, server),
     weather: async (choice, issuedAt, store) => chosenWeather(config, choice, issuedAt, store),
     sheets: (file) => (file === null ? standard : orStop(() => onlySheet(file, folder))),
-    resolveSheet: resolveKept
+    resolveSheet: resolveKept,
+    posting: (store, at) => posting(store, at, log)
+  }
+}
+
+/** Posting without a chat: what is due is queued, and stays so until a server sends it. */
+function posting(store: OpenStore, at: Instant, log: ReturnType<typeof createLog>): ReturnType<Tools['posting']> {
+  const database = databases.get(store)
+  if (database === undefined) throw new Error('a store that main did not open')
+  const table = outboxTable(database)
+  return {
+    slots: table,
+    drain: {
+      outbox: table, chat: null, clock: () => at, wait: null,
+      note: ({ workspace, key, why, detail }, error) => void log.warn({ workspace, post: key, why, detail, err: error }, 'post not sent')
+    },
+    channelOf: (_site, settings) => settings.channel
   }
 }
 

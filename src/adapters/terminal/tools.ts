@@ -2,6 +2,7 @@ import type { Instant } from '../../core/instant.js'
 import type { LimitsSheet } from '../../core/limits/sheet.js'
 import type { Ports } from '../../bot/context.js'
 import type { Sheets, Store, Weather } from '../../bot/ports.js'
+import type { TickPorts } from '../../bot/posts/tick.js'
 import type { Chains } from '../../bot/verify.js'
 import type { Terminal } from './io.js'
 
@@ -22,6 +23,8 @@ export interface Tools {
   sheets(file: string | null): Sheets
   /** A resolved sheet from what is kept by its hash; null when it is no sheet. */
   resolveSheet(raw: unknown): LimitsSheet | null
+  /** What a tick needs beside the store: the outbox, the chat if there is one, the clock of the tick. */
+  posting(store: OpenStore, at: Instant): Pick<TickPorts, 'slots' | 'drain' | 'channelOf'>
 }
 
 export type Subcommand = (args: readonly string[], tools: Tools) => Promise<number>

@@ -1,0 +1,71 @@
+import { toIso } from '../../core/instant.js'
+import { type Outlook, outlook } from '../../core/plan/outlook.js'
+import { ageOf } from '../../core/weather/lookup.js'
+import type { Answer, Spoken } from '../answer.js'
+import { texts } from '../text/index.js'
+import type { Caution, Text } from '../text/text.js'
+import { dateOf } from '../views/clock.js'
+import { escapeText } from '../views/escape.js'
+import type { How } from '../views/how.js'
+import { notesOf } from '../views/notes.js'
+import { shapes } from '../views/outcome.js'
+import { layOut, type Page } from '../views/page.js'
+import { bindingLines, hazardLines, kitLines, weatherLine, workLines } from './morning-lines.js'
+import type { Post, PostOn } from './post.js'
+
+/** The first look of the day: go or not, which hours, what binds, kits, people. */
+export const morning: Post = {
+  time: (settings) => settings.morning,
+  speak: (on) => speakMorning(on, { lang: on.settings.lang, units: on.settings.units, zone: on.settings.zone })
+}
+
+/** The morning post in a language and system of units. */
+export function speakMorning(on: PostOn, how: How): Spoken {
+  return layOut(morningPage(on, outlook(on.memory, on.forecast, on.sheet, on.date, on.now), how, texts[how.lang]), how.lang)
+}
+
+function morningPage(on: PostOn, day: Outlook, how: How, text: Text): Page {
+  const { outcome } = day.activities.spray
+  const about = text.posts.about(text.activities.spray, escapeText(on.site, 60), dateOf(day.date, how) ?? day.date)
+  return {
+    head: `${shapes[outcome]} ${text.outcomes[outcome]}${text.frame.colon}${about}`,
+    lines: day.known ? knownLines(on, day, how, text) : [text.posts.noForecast, ...workLines(day, on, how, text)],
+    details: day.known ? bindingLines(day, ['lay', 'weld'], how, text) : [],
+    notes: notes(on, day, how, text)
+  }
+}
+
+function knownLines(on: PostOn, day: Outlook, how: How, text: Text): readonly string[] {
+  return [
+    ...workLines(day, on, how, text),
+    ...bindingLines(day, ['spray'], how, text),
+    weatherLine(day, how, text),
+    ...kitLines(day, on.sheet, how, text),
+    ...hazardLines(day, how, text)
+  ]
+}
+
+/** The rule of people that each caution is for; wind is the danger at edges. */
+const cautionOf: Readonly<Record<string, Caution>> = {
+  thunder: 'thunder', ice: 'ice', heat: 'heat', cold: 'cold', 'wind-mean': 'edges', 'wind-gust': 'edges'
+}
+const mostCautions = 3
+
+/** Small print as under every answer; each danger of the day has its caution, a day without one the usual one of spraying. */
+function notes(on: PostOn, day: Outlook, how: How, text: Text): readonly string[] {
+  const found = new Set(day.hazards.flatMap(({ finding }) => (finding.outcome === 'unknown' && finding.value === null ? [] : (cautionOf[finding.rule] ?? []))))
+  const cautions: readonly Caution[] = found.size === 0 ? ['isocyanates'] : [...found].slice(0, mostCautions)
+  return [...cautions.map((caution) => text.cautions[caution]), ...notesOf(source(on), null, how, text)]
+}
+
+/** What the line of weather and limits is made of. */
+function source({ forecast, sheet, site, settings, now }: PostOn): Answer {
+  const weather = forecast === null ? null : {
+    source: forecast.source, issuedAt: toIso(forecast.issuedAt), stale: ageOf(forecast, now) !== 'fresh', sample: forecast.sample
+  }
+  return {
+    command: 'spray', site, at: now, outcome: null, outcomes: null, activities: { spray: null, lay: null, weld: null, people: null }, findings: [],
+    numbers: { invented: settings.invented }, changesAt: null, limits: { id: sheet.id, version: sheet.version, sha256: sheet.sha256 }, weather,
+    logged: [], decision: null, undoUntil: null
+  }
+}

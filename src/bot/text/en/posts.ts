@@ -1,0 +1,18 @@
+import type { Text } from '../text.js'
+
+export const posts: Pick<Text, 'posts'> = {
+  posts: {
+    about: (activity, site, date) => `${activity}, ${site}, ${date}`,
+    window: (hours, outcome) => `${hours} ${outcome}`,
+    ends: (rule) => `ends by ${rule}`,
+    noWindow: (least) => `no window of ${least}`,
+    noForecast: 'no forecast that can be used',
+    binds: (finding) => `binds: ${finding}`,
+    around: (at) => `about ${at}`,
+    range: (name, low, high) => `${name} ${low} to ${high}`,
+    upTo: (name, high) => `${name} up to ${high}`,
+    beforeWork: (readings) => `By the forecast alone. Before work: ${readings}`,
+    kitCold: (air, limit) => `Kits: air down to ${air}, kit at least ${limit}: keep them in the warm box until they are used`,
+    kitHot: (air, limit) => `Kits: air up to ${air}, kit at most ${limit}: keep them in the shade`
+  }
+}

@@ -1,0 +1,18 @@
+import type { Text } from '../text.js'
+
+export const posts: Pick<Text, 'posts'> = {
+  posts: {
+    about: (activity, site, date) => `${activity}, ${site}, ${date}`,
+    window: (hours, outcome) => `${hours} ${outcome}`,
+    ends: (rule) => `termina por ${rule}`,
+    noWindow: (least) => `ninguna ventana de ${least}`,
+    noForecast: 'no hay pronóstico que sirva',
+    binds: (finding) => `lo que manda: ${finding}`,
+    around: (at) => `hacia las ${at}`,
+    range: (name, low, high) => `${name} de ${low} a ${high}`,
+    upTo: (name, high) => `${name} hasta ${high}`,
+    beforeWork: (readings) => `Solo según el pronóstico. Antes de trabajar: ${readings}`,
+    kitCold: (air, limit) => `Juegos: el aire baja a ${air}, juego mínimo ${limit}: en la caja caliente hasta usarlos`,
+    kitHot: (air, limit) => `Juegos: el aire sube a ${air}, juego máximo ${limit}: a la sombra`
+  }
+}

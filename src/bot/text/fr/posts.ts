@@ -1,0 +1,18 @@
+import type { Text } from '../text.js'
+
+export const posts: Pick<Text, 'posts'> = {
+  posts: {
+    about: (activity, site, date) => `${activity}, ${site}, ${date}`,
+    window: (hours, outcome) => `${hours} ${outcome}`,
+    ends: (rule) => `fin : ${rule}`,
+    noWindow: (least) => `aucun créneau de ${least}`,
+    noForecast: 'aucune prévision utilisable',
+    binds: (finding) => `ce qui décide : ${finding}`,
+    around: (at) => `vers ${at}`,
+    range: (name, low, high) => `${name} de ${low} à ${high}`,
+    upTo: (name, high) => `${name} jusqu’à ${high}`,
+    beforeWork: (readings) => `D’après la prévision seule. Avant de travailler : ${readings}`,
+    kitCold: (air, limit) => `Trousses : l’air descend à ${air}, trousse au moins ${limit} : au caisson chauffant jusqu’à l’emploi`,
+    kitHot: (air, limit) => `Trousses : l’air monte à ${air}, trousse au plus ${limit} : à l’ombre`
+  }
+}
