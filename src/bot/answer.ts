@@ -57,6 +57,8 @@ export interface Answer {
   readonly logged: readonly string[]
   readonly decision: string | null
   readonly undoUntil: Instant | null
+  /** The site is invented, and says so wherever it is shown. */
+  readonly invented: boolean
 }
 
 /** An answer in words. */

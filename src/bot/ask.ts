@@ -12,6 +12,8 @@ export interface Ask {
   readonly workspace: string
   /** Name of the site; null: the only one. */
   readonly site: string | null
+  /** Chat channel it was said in; null: none. A site made here belongs to it. */
+  readonly channel: string | null
   readonly user: string
   readonly role: Role
   readonly via: Via

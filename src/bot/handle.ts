@@ -1,78 +1,50 @@
-import type { LimitsSheet } from '../core/limits/sheet.js'
-import { toIso } from '../core/instant.js'
-import { ageOf } from '../core/weather/lookup.js'
-import type { Forecast } from '../core/weather/forecast.js'
-import type { SiteSettings } from '../core/site.js'
-import type { Answer, Lang, Refusal, Units } from './answer.js'
+import type { Refusal } from './answer.js'
 import type { Ask } from './ask.js'
+import { answered, type Asked, putInPlace, refused } from './asked.js'
 import { freeCommands, siteCommands } from './commands/index.js'
-import { undoS } from './commands/undo.js'
-import type { Beside, Done, OnSite, Ports, Told } from './context.js'
+import type { Beside, Done, OnSite, Ports } from './context.js'
 import type { SiteView } from './ports.js'
-import { replyRefused, replyTo, type Reply } from './reply.js'
-import { openSession, settingsOf, type Session } from './session/session.js'
-import { usageOf } from './text/usage-of.js'
-import { speak } from './views/answer.js'
-import { refusalMessage, speakRefusal } from './views/refusal.js'
+import type { Reply } from './reply.js'
+import { openSession, type Session } from './session/session.js'
 import { readWords } from './words/read.js'
 import type { Reading, Said } from './words/said.js'
 
-/** Language, units and zone that one answer is given in. */
-interface How {
-  readonly lang: Lang
-  readonly units: Units
-  readonly zone: string
-}
-
-interface Place {
-  readonly name: string
-  readonly settings: SiteSettings
-}
-
-const unjudged = { spray: null, lay: null, weld: null, people: null } as const
-const fallbackSheet = 'common-practice'
+type Understood = Extract<Reading, { ok: true }>
 
 /** Commands that a closed site still answers. */
 const whenClosed: ReadonlySet<Said['command']> = new Set(['site show', 'site set', 'probe list', 'weld show'])
 
 /**
- * The one dispatcher: who, words, when → the reply. Bad words and a domain "no" are replies; the store failing is a
- * StoreError; anything else is a bug, logged with a reference id that stands in the reply too.
+ * The one dispatcher: who, words, when → the reply. Bad words and a domain "no" are replies, and log nothing. Throws a
+ * StoreError when the store fails; anything else it throws is a bug (see `respond`).
  */
 export async function handle(ask: Ask, ports: Ports): Promise<Reply> {
-  const person = await ports.store.person(ask.workspace, ask.user)
-  const place = await placeOf(ask, ports)
-  const how: How = {
-    lang: ask.lang ?? person.lang ?? place?.settings.lang ?? ports.lang,
-    units: ask.units ?? person.units ?? place?.settings.units ?? ports.units,
-    zone: place?.settings.zone ?? 'UTC'
-  }
-  const sheet = sheetOf(place, ports)
-  const refused = (refusal: Refusal, command: string | null) => refuseWith(refusal, command, ask, place?.name ?? ask.site, how, sheet)
+  const asked = await putInPlace(ask, ports)
+  const { how, sheet } = asked
   const read = readWords(ask.text, { units: how.units, zone: how.zone, now: ask.at })
-  if (!read.ok) return refused(read.refusal, read.command)
-  const command = read.said.command.split(' ')[0] as string
+  if (!read.ok) return refused(asked, read.refusal, read.command)
+  const command = commandOf(read.said)
+  const no = (refusal: Refusal) => refused(asked, { ...refusal, understood: read.understood }, command)
   const beside: Beside = { ask, ports, sheet }
   if (read.said.command in freeCommands) {
     const done = await runFree(read.said, beside)
-    return done.ok ? replyFor(done.told, ask, how, sheet, place?.name ?? null, null) : refused(done.refusal, command)
+    return done.ok ? answered(asked, done.told, null) : no(done.refusal)
   }
-  if (place === null) return refused(await noSite(ask, ports), command)
-  return onSite(read, beside, place, how, (refusal) => refused({ ...refusal, understood: read.understood }, command))
+  const site = siteOf(read.said, asked)
+  if (site === null) return no(await noSite(ask, ports))
+  if (asked.place?.settings.closed && !whenClosed.has(read.said.command)) return no(wrongState(site, 'closed'))
+  return onSite(read, site, asked, beside, no)
 }
 
-/** The named site, or the only one; null when there is no such site or no telling which. */
-async function placeOf(ask: Ask, ports: Ports): Promise<Place | null> {
-  const names = ask.site === null ? await ports.store.sites(ask.workspace) : [ask.site]
-  if (names.length !== 1) return null
-  const view = await ports.store.view({ workspace: ask.workspace, site: names[0] as string })
-  return view === null ? null : { name: view.key.site, settings: await settingsOf(view) }
+/** The word that the person used: `weld coupon` is `weld`. */
+function commandOf(said: Said): string {
+  return said.command.split(' ')[0] as string
 }
 
-function sheetOf(place: Place | null, ports: Ports): LimitsSheet {
-  const sheet = ports.sheets.byId(place?.settings.limits ?? fallbackSheet) ?? ports.sheets.byId(fallbackSheet)
-  if (sheet === null) throw new Error('the built-in limits sheet is missing')
-  return sheet
+/** `/site NAME …` names its own site; everything else is about the place it was said in. */
+function siteOf(said: Said, { place }: Asked): string | null {
+  const named = said.command === 'site show' || said.command === 'site set' ? said.name : null
+  return named ?? place?.name ?? null
 }
 
 async function noSite(ask: Ask, ports: Ports): Promise<Refusal> {
@@ -80,71 +52,49 @@ async function noSite(ask: Ask, ports: Ports): Promise<Refusal> {
   return { code: 'no-site', word: ask.site, understood: [], detail: { nearest: sites.slice(0, 10) }, ref: null }
 }
 
-async function runFree(said: Said, beside: Beside): Promise<Done> {
+function wrongState(site: string, state: string): Refusal {
+  return { code: 'wrong-state', word: site, understood: [], detail: { label: 'site', state }, ref: null }
+}
+
+/** Everything between reading and writing happens inside the transaction that holds the site. */
+async function onSite(read: Understood, site: string, asked: Asked, beside: Beside, no: (refusal: Refusal) => Reply): Promise<Reply> {
+  const { ask, ports, sheet, place } = asked
+  const key = { workspace: ask.workspace, site }
+  const forecast = place === null ? null : await ports.weather.at(place.settings, ask.at)
+  const work = async (view: SiteView): Promise<{ session: Session | null; reply: Reply }> => {
+    const session = await openSession(ask, view)
+    const done = await runOnSite(read.said, { session, sheet, forecast }, read.at ?? ask.at, beside)
+    if (!done.ok) return { session: null, reply: no(done.refusal) }
+    return { session, reply: answered(asked, done.told, { site, ids: ask.log ? session.ids() : null, forecast }) }
+  }
+  const reply = ask.log ? await append(key, ask, ports, work) : await look(key, ports, work)
+  return reply ?? no({ code: 'no-site', word: site, understood: [], detail: {}, ref: null })
+}
+
+type Work = (view: SiteView) => Promise<{ session: Session | null; reply: Reply }>
+
+async function look(key: SiteView['key'], ports: Ports, work: Work): Promise<Reply | null> {
+  const view = await ports.store.view(key)
+  return view === null ? null : (await work(view)).reply
+}
+
+async function append(key: SiteView['key'], ask: Ask, ports: Ports, work: Work): Promise<Reply | null> {
+  const claim = ask.claim === null ? null : { key: ask.claim }
+  const appended = await ports.store.append(key, ask.at, claim, async (view) => {
+    const { session, reply } = await work(view)
+    const json = reply as never
+    return session === null ? { drafts: [], moved: [], keepsakes: [], posts: [], reply: json } : session.batch(json)
+  })
+  return appended === null ? null : (appended.reply as unknown as Reply)
+}
+
+/** The map's types hold that each command gets the words it takes; picking one by name loses that, so it is said again here. */
+function runFree(said: Said, beside: Beside): Promise<Done> {
   const run = freeCommands[said.command as keyof typeof freeCommands] as (said: Said, beside: Beside) => Promise<Done>
   return run(said, beside)
 }
 
-async function onSite(
-  read: Extract<Reading, { ok: true }>, beside: Beside, place: Place, how: How, refused: (refusal: Refusal) => Reply
-): Promise<Reply> {
-  const { ask, ports } = beside
-  const { said } = read
-  if (place.settings.closed && !whenClosed.has(said.command)) {
-    return refused({ code: 'wrong-state', word: place.name, understood: [], detail: { label: 'site', state: 'closed' }, ref: null })
-  }
-  const named = said.command.startsWith('site ') && 'name' in said ? (said.name ?? place.name) : place.name
-  const key = { workspace: ask.workspace, site: named }
-  const forecast = await ports.weather.at(place.settings, ask.at)
-  const work = async (view: SiteView) => {
-    const session = await openSession(ask, view)
-    const done = await runOnSite(said, { session, sheet: beside.sheet, forecast }, read.at ?? ask.at, beside)
-    if (!done.ok) return { session: null, reply: refused(done.refusal) }
-    return { session, reply: replyFor(done.told, ask, how, beside.sheet, named, forecast, ask.log ? session : null) }
-  }
-  const gone = (): Reply => refused({ code: 'no-site', word: named, understood: [], detail: {}, ref: null })
-  if (!ask.log) {
-    const view = await ports.store.view(key)
-    return view === null ? gone() : (await work(view)).reply
-  }
-  const claim = ask.claim === null ? null : { key: ask.claim }
-  const appended = await ports.store.append(key, ask.at, claim, async (view) => {
-    const { session, reply } = await work(view)
-    const nothing = { drafts: [], moved: [], keepsakes: [], posts: [] }
-    return session === null ? { ...nothing, reply: reply as never } : session.batch(reply as never)
-  })
-  return appended === null ? gone() : (appended.reply as unknown as Reply)
-}
-
-async function runOnSite(said: Said, on: OnSite, at: number, beside: Beside): Promise<Done> {
+function runOnSite(said: Said, on: OnSite, at: number, beside: Beside): Promise<Done> {
   const run = siteCommands[said.command as keyof typeof siteCommands] as (said: Said, on: OnSite, at: number, beside: Beside) => Promise<Done>
   return run(said, on, at, beside)
-}
-
-function replyFor(done: Told, ask: Ask, how: How, sheet: LimitsSheet, site: string | null, forecast: Forecast | null, session: Session | null = null): Reply {
-  const logged = session?.ids().filter((id) => id !== done.decision) ?? []
-  const answer: Answer = {
-    site, at: ask.at, outcome: null, outcomes: null, activities: unjudged, findings: [], numbers: {}, changesAt: null,
-    limits: { id: sheet.id, version: sheet.version, sha256: sheet.sha256 },
-    weather: weatherOf(forecast, ask.at),
-    logged,
-    undoUntil: logged.length === 0 || done.command === 'undo' ? null : ask.at + undoS,
-    ...done,
-    ...(done.site === undefined ? { site } : {}),
-    decision: session === null ? null : (done.decision ?? null)
-  }
-  return replyTo(answer, speak(answer, how), how)
-}
-
-function weatherOf(forecast: Forecast | null, now: number): Answer['weather'] {
-  if (forecast === null) return null
-  return { source: forecast.source, issuedAt: toIso(forecast.issuedAt), stale: ageOf(forecast, now) !== 'fresh', sample: forecast.sample }
-}
-
-function refuseWith(refusal: Refusal, command: string | null, ask: Ask, site: string | null, how: How, sheet: LimitsSheet): Reply {
-  const usage = usageOf(command)
-  const spoken = speakRefusal(refusal, command, usage, how)
-  return replyRefused(refusal, refusalMessage(refusal, how), usage, spoken, {
-    command, site, at: ask.at, lang: how.lang, units: how.units, limits: { id: sheet.id, version: sheet.version, sha256: sheet.sha256 }
-  })
 }

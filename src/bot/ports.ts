@@ -75,6 +75,8 @@ export interface Batch<Reply> {
   readonly moved: readonly Moved[]
   readonly keepsakes: readonly Keepsake[]
   readonly posts: readonly Post[]
+  /** The chat channel that the site has from now on; undefined: as before. */
+  readonly channel?: string | null
   readonly reply: Reply
 }
 
@@ -91,7 +93,7 @@ export type Appended<Reply> =
 export interface Person {
   readonly lang: Lang | null
   readonly units: Units | null
-  readonly role: 'crew' | 'supervisor' | null
+  readonly role: 'crew' | 'supervisor' | 'inspector' | null
   readonly name: string | null
 }
 
@@ -121,6 +123,10 @@ export interface Store {
   keepsake(workspace: string, sha256: string): Promise<Keepsake | null>
   person(workspace: string, id: string): Promise<Person>
   savePerson(workspace: string, id: string, change: Partial<Person>): Promise<void>
+  /** Is there a supervisor in the workspace yet? */
+  hasSupervisor(workspace: string): Promise<boolean>
+  /** The site whose channel this is; null when it is nobody's. */
+  siteOfChannel(workspace: string, channel: string): Promise<string | null>
   close(): Promise<void>
 }
 

@@ -18,6 +18,7 @@ export async function writeBatch(db: Queries, key: SiteKey, head: Head, loggedAt
     await moveStates(db, key, moved, (subject) => seqOf(subject, batch, kept) ?? last.entry.seq)
     await moveHead(db, key, { seq: last.entry.seq, hash: last.hash })
   }
+  if (batch.channel !== undefined) await moveChannel(db, key, batch.channel)
   await writeKeepsakes(db, key.workspace, batch.keepsakes)
   await queuePosts(db, key.workspace, batch.posts, loggedAt)
   return kept
@@ -31,6 +32,11 @@ function seqOf(subject: string, { drafts }: Pick<Batch<Json>, 'drafts'>, kept: r
 
 async function moveHead(db: Queries, { workspace, site }: SiteKey, { seq, hash }: Head): Promise<void> {
   await db.updateTable('sites').set({ seq, hash }).where('workspace', '=', workspace).where('site', '=', site).execute()
+}
+
+async function moveChannel(db: Queries, { workspace, site }: SiteKey, channel: string | null): Promise<void> {
+  const set = { channel: channel === null ? null : plain(channel) }
+  await db.updateTable('sites').set(set).where('workspace', '=', workspace).where('site', '=', site).execute()
 }
 
 async function moveStates(

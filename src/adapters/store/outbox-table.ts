@@ -11,8 +11,7 @@ const open: readonly PostState[] = ['queued', 'sending', 'unknown']
 /** The outbox and the slots over an open database. */
 export function outboxTable({ kind, read, write }: Database): Outbox & Slots {
   return {
-    take: (now, holdUntil, count) =>
-      outside(() => write.transaction().execute((trx) => takeWithin(trx, kind === 'postgres', now, holdUntil, count))),
+    take: (now, holdUntil, count) => outside(() => write.transaction().execute((trx) => takeWithin(trx, kind === 'postgres', now, holdUntil, count))),
     settle: (workspace, key, change) => outside(() => settle(write, workspace, key, change)),
     post: (workspace, key) => outside(() => onePost(read, workspace, key)),
     skipQueued: (dueBefore) => outside(() => skipQueued(write, dueBefore)),
@@ -59,10 +58,7 @@ function readyPosts(db: Queries, now: Instant) {
             .where((earlier) =>
               earlier.or([
                 earlier('before.due_at', '<', earlier.ref('outbox.due_at')),
-                earlier.and([
-                  earlier('before.due_at', '=', earlier.ref('outbox.due_at')),
-                  earlier('before.key', '<', earlier.ref('outbox.key'))
-                ])
+                earlier.and([earlier('before.due_at', '=', earlier.ref('outbox.due_at')), earlier('before.key', '<', earlier.ref('outbox.key'))])
               ])
             )
         )

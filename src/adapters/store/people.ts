@@ -15,6 +15,12 @@ export async function readPerson(db: Queries, workspace: string, id: string): Pr
   return row ? (row as Person) : nobody
 }
 
+/** Is there a supervisor in the workspace yet? */
+export async function readSupervisor(db: Queries, workspace: string): Promise<boolean> {
+  const row = await db.selectFrom('people').select('person').where('workspace', '=', workspace).where('role', '=', 'supervisor').executeTakeFirst()
+  return row !== undefined
+}
+
 /** Changes what is named, and leaves the rest. */
 export async function writePerson(db: Queries, workspace: string, id: string, change: Partial<Person>): Promise<void> {
   const changed = Object.fromEntries(Object.entries(change).filter(([, value]) => value !== undefined)) as Partial<Person>

@@ -22,6 +22,8 @@ export interface SiteTable {
   readonly site: string
   /** JSON: settings it was made with. */
   readonly base: string
+  /** Chat channel it has now; the setting itself is in the log. */
+  readonly channel: string | null
   /** The head of its chain. */
   readonly seq: number
   readonly hash: string

@@ -7,7 +7,7 @@ import type { RawRow } from './entries.js'
 import { keptRows, rawRows } from './entries.js'
 import { readKeepsake } from './keepsakes.js'
 import { around, outside } from './outside.js'
-import { readPerson, writePerson } from './people.js'
+import { readPerson, readSupervisor, writePerson } from './people.js'
 import type { Database, Queries } from './schema.js'
 import { insertSite, siteRow, siteView } from './view.js'
 
@@ -43,6 +43,8 @@ export function createStore(db: Database): Store & StoreExtras {
     keepsake: (workspace, sha256) => outside(() => readKeepsake(read, workspace, sha256)),
     person: (workspace, id) => outside(() => readPerson(read, workspace, id)),
     savePerson: (workspace, id, change) => outside(() => writePerson(write, workspace, id, change)),
+    hasSupervisor: (workspace) => outside(() => readSupervisor(read, workspace)),
+    siteOfChannel: (workspace, channel) => outside(() => siteOfChannel(read, workspace, channel)),
     close: () => outside(() => db.close()),
     allSites: () => outside(() => read.selectFrom('sites').select(['workspace', 'site']).orderBy('workspace').orderBy('site').execute()),
     entriesCount: (key) => outside(() => countEntries(read, key)),
@@ -54,6 +56,11 @@ export function createStore(db: Database): Store & StoreExtras {
 async function siteNames(db: Queries, workspace: string): Promise<readonly string[]> {
   const rows = await db.selectFrom('sites').select('site').where('workspace', '=', workspace).orderBy('site').execute()
   return rows.map((row) => row.site)
+}
+
+async function siteOfChannel(db: Queries, workspace: string, channel: string): Promise<string | null> {
+  const row = await db.selectFrom('sites').select('site').where('workspace', '=', workspace).where('channel', '=', channel).orderBy('site').executeTakeFirst()
+  return row?.site ?? null
 }
 
 async function openView(db: Queries, key: SiteKey): Promise<SiteView | null> {

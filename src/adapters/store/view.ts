@@ -18,7 +18,7 @@ export async function siteRow(db: Queries, key: SiteKey, lock: boolean): Promise
 export async function insertSite(db: Queries, { workspace, site }: SiteKey, base: SiteSettings, firstHash: string): Promise<boolean> {
   const made = await db
     .insertInto('sites')
-    .values({ workspace, site, base: toText(base), seq: 0, hash: firstHash })
+    .values({ workspace, site, base: toText(base), channel: base.channel, seq: 0, hash: firstHash })
     .onConflict((conflict) => conflict.doNothing())
     .returning('site')
     .executeTakeFirst()

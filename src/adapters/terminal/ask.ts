@@ -97,7 +97,7 @@ async function answer({ tools, store, sheets, issuedAt }: Run, asked: Question):
 
 function askOf(asked: Question, now: number): Ask {
   return {
-    text: asked.text, at: asked.at ?? now, workspace, site: asked.site ?? null, user: asked.as ?? 'ask', role: asked.role ?? 'supervisor', via: 'ask',
+    text: asked.text, at: asked.at ?? now, workspace, site: asked.site ?? null, channel: null, user: asked.as ?? 'ask', role: asked.role ?? 'supervisor', via: 'ask',
     lang: asked.lang ?? null, units: asked.units ?? null, log: asked.log ?? true, claim: null
   }
 }

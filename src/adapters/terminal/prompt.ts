@@ -16,7 +16,7 @@ export const prompt: Subcommand = async (_args, tools) => {
       const at = terminal.now()
       const ports: Ports = { store, weather: await tools.weather(null, at, store), sheets: tools.sheets(null), ...tools.defaults }
       const reply = await respond(
-        { text: line, at, workspace: 'local', site: null, user: 'prompt', role: 'supervisor', via: 'prompt', lang: null, units: null, log: true, claim: null },
+        { text: line, at, workspace: 'local', site: null, channel: null, user: 'prompt', role: 'supervisor', via: 'prompt', lang: null, units: null, log: true, claim: null },
         ports
       )
       terminal.out(`${reply.text}\n\n> `)

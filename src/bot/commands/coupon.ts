@@ -32,7 +32,7 @@ export async function coupon(said: Extract<Said, { command: 'weld coupon' }>, on
   const finding = widthFinding(data, at, on.sheet, said.welder)
   return told({
     command: 'weld', outcome: finding.outcome, findings: [finding],
-    numbers: { passed: judged.passed, widthMm, minWidthMm, cause: judged.cause, move: { ...judged.move }, ...after }
+    numbers: { welder: said.welder, passed: judged.passed, widthMm, minWidthMm, cause: judged.cause, move: { ...judged.move }, ...after }
   })
 }
 
@@ -51,7 +51,7 @@ async function showWelder(on: OnSite, name: string): Promise<Done> {
   if (state === null) return refuse('not-found', name, { label: 'welder' })
   const last = state.coupon?.value ?? null
   const after = await welderNow(on, name)
-  const numbers = { passed: last?.passed ?? null, widthMm: last?.widthMm ?? null, minWidthMm: minimumMm(name, on.sheet), cause: last?.cause ?? null, move: keep, ...after }
+  const numbers = { welder: name, passed: last?.passed ?? null, widthMm: last?.widthMm ?? null, minWidthMm: minimumMm(name, on.sheet), cause: last?.cause ?? null, move: keep, ...after }
   return told({ command: 'weld', outcome: after.cleared ? 'go' : after.lapsedBy === null ? 'unknown' : 'no-go', numbers })
 }
 

@@ -51,8 +51,15 @@ async function status({ session }: OnSite, number: number | null): Promise<Told>
   const finding = closing(open, repaired, session.now)
   return {
     command: 'probe', outcome: finding.outcome, findings: [finding],
-    numbers: { void: number, state: one?.state ?? null, open, repaired, passed: voids.passed, ...voidRate(voids.total, weldedM) }
+    numbers: { void: number, state: one?.state ?? null, ...whereOf(one), open, repaired, passed: voids.passed, ...voidRate(voids.total, weldedM) }
   }
+}
+
+/** Where a void is and how long; nothing for none. */
+function whereOf(one: VoidState | null) {
+  if (one === null) return {}
+  const { course, on, distanceM, lengthMm, causes } = one.found
+  return { course, on, distanceM, lengthMm, causes }
 }
 
 /** May the area be closed: not while a void is open, or repaired and not probed again. */

@@ -29,7 +29,7 @@ function unknownChoice(change: SiteChange, sheets: readonly string[], substrates
 /** Makes a site; its first settings are what it was made with. */
 export async function siteNew(said: Extract<Said, { command: 'site new' }>, { ask, ports }: Beside): Promise<Done> {
   if (ask.role !== 'supervisor') return refuse('not-allowed', 'new', { who: 'supervisor' })
-  const base: SiteSettings = { ...defaultSettings, lang: ports.lang, units: ports.units, lat: said.lat, lon: said.lon, zone: said.zone }
+  const base: SiteSettings = { ...defaultSettings, lang: ports.lang, units: ports.units, lat: said.lat, lon: said.lon, zone: said.zone, channel: ask.channel }
   const made = ask.log ? await ports.store.createSite({ workspace: ask.workspace, site: said.name }, base) : true
   if (!made) return refuse('wrong-state', said.name, { label: 'site', state: 'exists' })
   return told({ command: 'site', site: said.name, numbers: { site: toJsonObject(base) } })

@@ -17,6 +17,7 @@ export function weldNumbers({ facts }: Decided) {
     sheetC: facts.sheetC.value,
     dewMarginK: facts.sheetDewMarginK.value,
     dropPct: facts.dropPct.value,
+    rainChancePct: facts.rainChancePct.value,
     welders: facts.welders.map(shown)
   }
 }

@@ -90,7 +90,15 @@ export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
     batch: (reply) => ({
       drafts: pending.map(({ seq: _seq, ...draft }) => ({ ...draft, author: ask.user, via: ask.via })),
       moved: [...moved].map(([subject, folded]) => ({ subject, state: folded as never })),
-      keepsakes, posts: [], reply
+      keepsakes, posts: [], reply, ...channelNow()
     })
+  }
+
+  /** The channel, where an entry of this session (a setting, an undo of one) changed it. */
+  function channelNow(): { channel?: string | null } {
+    const site = moved.get('site') as Folded<States['site']> | null | undefined
+    if (!site) return {}
+    const { channel } = { ...view.base, ...site.is?.settings }
+    return channel === settings.channel ? {} : { channel }
   }
 }

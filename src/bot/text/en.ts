@@ -4,7 +4,9 @@ import { fixes } from './en/fixes.js'
 import { frame } from './en/frame.js'
 import { labels } from './en/labels.js'
 import { parts } from './en/parts.js'
+import { posts } from './en/posts.js'
 import { refusal } from './en/refusal.js'
+import { talk } from './en/talk.js'
 import type { Text } from './text.js'
 
-export const en: Text = { ...frame, ...decision, ...parts, findings, fixes, labels, refusal }
+export const en: Text = { ...frame, ...decision, ...parts, ...posts, findings, fixes, labels, refusal, talk }

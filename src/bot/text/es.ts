@@ -4,7 +4,9 @@ import { fixes } from './es/fixes.js'
 import { frame } from './es/frame.js'
 import { labels } from './es/labels.js'
 import { parts } from './es/parts.js'
+import { posts } from './es/posts.js'
 import { refusal } from './es/refusal.js'
+import { talk } from './es/talk.js'
 import type { Text } from './text.js'
 
-export const es: Text = { ...frame, ...decision, ...parts, findings, fixes, labels, refusal }
+export const es: Text = { ...frame, ...decision, ...parts, ...posts, findings, fixes, labels, refusal, talk }

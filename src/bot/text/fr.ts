@@ -4,7 +4,9 @@ import { fixes } from './fr/fixes.js'
 import { frame } from './fr/frame.js'
 import { labels } from './fr/labels.js'
 import { parts } from './fr/parts.js'
+import { posts } from './fr/posts.js'
 import { refusal } from './fr/refusal.js'
+import { talk } from './fr/talk.js'
 import type { Text } from './text.js'
 
-export const fr: Text = { ...frame, ...decision, ...parts, findings, fixes, labels, refusal }
+export const fr: Text = { ...frame, ...decision, ...parts, ...posts, findings, fixes, labels, refusal, talk }

@@ -4,6 +4,8 @@ import type { Outcome } from '../../core/outcome.js'
 import type { ErrorCode, FindingId } from '../answer.js'
 import type { LabelId } from './labels.js'
 import type { CouponWords, FoamWords, HelpWords, KitWords, LaidWords, PersonWords, ProbeWords, SiteWords, StripWords } from './part-words.js'
+import type { PostWords } from './post-words.js'
+import type { TalkWords } from './talk-words.js'
 import type { CommandName } from './usages.js'
 
 /** `name` goes before a number; `is` says the same without one. */
@@ -136,4 +138,6 @@ export interface Text {
   readonly person: PersonWords
   readonly help: HelpWords
   readonly refusal: RefusalWords
+  readonly posts: PostWords
+  readonly talk: TalkWords
 }

@@ -14,10 +14,11 @@ export function notesOf(answer: Answer, caution: Caution | null, how: How, text:
 /** Answers that judge nothing by any limit. */
 const unjudged: ReadonlySet<string> = new Set(['help', 'me', 'undo'])
 
-function sourceNote({ command, weather, limits, decision, at, numbers }: Answer, how: How, text: Text): readonly string[] {
+function sourceNote(answer: Answer, how: How, text: Text): readonly string[] {
+  const { command, weather, limits, decision, at, numbers } = answer
   if (unjudged.has(command)) return []
   const { frame } = text
-  const invented = flag(row(numbers, 'site') ?? numbers, 'invented') === true
+  const invented = answer.invented || flag(row(numbers, 'site') ?? {}, 'invented') === true
   const parts: string[] = []
   if (weather !== null) {
     const issuedAt = fromIso(weather.issuedAt)

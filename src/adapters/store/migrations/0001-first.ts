@@ -11,7 +11,7 @@ type Column = 'key' | 'key?' | 'text' | 'int' | 'int?'
 type Columns = Readonly<Record<string, Column>>
 
 const tables: Readonly<Record<string, { readonly primary: readonly string[]; readonly columns: Columns }>> = {
-  sites: { primary: ['workspace', 'site'], columns: { workspace: 'key', site: 'key', base: 'text', seq: 'int', hash: 'key' } },
+  sites: { primary: ['workspace', 'site'], columns: { workspace: 'key', site: 'key', base: 'text', channel: 'key?', seq: 'int', hash: 'key' } },
   entries: {
     primary: ['workspace', 'site', 'seq'],
     columns: {
@@ -77,6 +77,7 @@ const tables: Readonly<Record<string, { readonly primary: readonly string[]; rea
 async function up(db: Kysely<unknown>, kind: Kind): Promise<void> {
   for (const [name, { primary, columns }] of Object.entries(tables)) await createTable(db, kind, name, primary, columns)
   await db.schema.createIndex('entries_by_author').on('entries').columns(['workspace', 'site', 'author', 'seq']).execute()
+  await db.schema.createIndex('sites_by_channel').on('sites').columns(['workspace', 'channel']).execute()
   await db.schema.createIndex('outbox_by_turn').on('outbox').columns(['state', 'next_at']).execute()
   await sql`insert into sites (workspace, site, base, seq, hash) values ('local', 'demo', ${toText(demoSite)}, 0, ${firstPrev})`.execute(db)
 }

@@ -1,0 +1,105 @@
+import { toIso } from '../core/instant.js'
+import type { LimitsSheet } from '../core/limits/sheet.js'
+import type { SiteSettings } from '../core/site.js'
+import type { Forecast } from '../core/weather/forecast.js'
+import { ageOf } from '../core/weather/lookup.js'
+import type { Answer, Lang, Refusal, Units } from './answer.js'
+import type { Ask } from './ask.js'
+import { undoS } from './commands/undo.js'
+import type { Ports, Told } from './context.js'
+import { type Reply, replyRefused, replyTo } from './reply.js'
+import { settingsOf } from './session/session.js'
+import { usageOf } from './text/usage-of.js'
+import { speak } from './views/answer.js'
+import { refusalMessage, speakRefusal } from './views/refusal.js'
+
+/** A question in its place: which site, whose language and units, which limits. */
+export interface Asked {
+  readonly ask: Ask
+  readonly ports: Ports
+  /** Null: no such site, or no telling which. */
+  readonly place: { readonly name: string; readonly settings: SiteSettings } | null
+  readonly how: { readonly lang: Lang; readonly units: Units; readonly zone: string }
+  readonly sheet: LimitsSheet
+}
+
+const unjudged = { spray: null, lay: null, weld: null, people: null } as const
+const fallbackSheet = 'common-practice'
+
+export async function putInPlace(ask: Ask, ports: Ports): Promise<Asked> {
+  const person = await ports.store.person(ask.workspace, ask.user)
+  const place = await placeOf(ask, ports)
+  const how = {
+    lang: ask.lang ?? person.lang ?? place?.settings.lang ?? ports.lang,
+    units: ask.units ?? person.units ?? place?.settings.units ?? ports.units,
+    zone: place?.settings.zone ?? 'UTC'
+  }
+  return { ask, ports, place, how, sheet: sheetOf(place?.settings ?? null, ports) }
+}
+
+/** The named site, or the only one. */
+async function placeOf(ask: Ask, ports: Ports): Promise<Asked['place']> {
+  const names = ask.site === null ? await ports.store.sites(ask.workspace) : [ask.site]
+  const [name] = names
+  if (name === undefined || names.length > 1) return null
+  const view = await ports.store.view({ workspace: ask.workspace, site: name })
+  return view === null ? null : { name, settings: await settingsOf(view) }
+}
+
+function sheetOf(settings: SiteSettings | null, ports: Ports): LimitsSheet {
+  const sheet = ports.sheets.byId(settings?.limits ?? fallbackSheet) ?? ports.sheets.byId(fallbackSheet)
+  if (sheet === null) throw new Error('the built-in limits sheet is missing')
+  return sheet
+}
+
+/** What was logged on the way to an answer; null where nothing may be. */
+export interface Logged {
+  readonly site: string
+  readonly ids: readonly string[] | null
+  readonly forecast: Forecast | null
+}
+
+/** The answer of a command in words and JSON. */
+export function answered({ ask, how, sheet, place }: Asked, told: Told, done: Logged | null): Reply {
+  const logged = done?.ids?.filter((id) => id !== told.decision) ?? []
+  const answer: Answer = {
+    site: done?.site ?? place?.name ?? null,
+    at: ask.at,
+    outcome: null,
+    outcomes: null,
+    activities: unjudged,
+    findings: [],
+    numbers: {},
+    changesAt: null,
+    limits: named(sheet),
+    weather: weatherOf(done?.forecast ?? null, ask.at),
+    logged,
+    undoUntil: logged.length === 0 || told.command === 'undo' ? null : ask.at + undoS,
+    invented: place?.settings.invented ?? false,
+    ...told,
+    decision: done?.ids ? (told.decision ?? null) : null
+  }
+  return replyTo(answer, speak(answer, how), how)
+}
+
+export function refused({ ask, how, sheet, place }: Asked, refusal: Refusal, command: string | null): Reply {
+  const usage = usageOf(command)
+  return replyRefused(refusal, refusalMessage(refusal, how), usage, speakRefusal(refusal, command, usage, how), {
+    command,
+    site: place?.name ?? ask.site,
+    at: ask.at,
+    lang: how.lang,
+    units: how.units,
+    limits: named(sheet)
+  })
+}
+
+function named({ id, version, sha256 }: LimitsSheet): Answer['limits'] {
+  return { id, version, sha256 }
+}
+
+function weatherOf(forecast: Forecast | null, now: number): Answer['weather'] {
+  if (forecast === null) return null
+  const { source, issuedAt, sample } = forecast
+  return { source, issuedAt: toIso(issuedAt), stale: ageOf(forecast, now) !== 'fresh', sample }
+}

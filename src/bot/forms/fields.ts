@@ -1,0 +1,37 @@
+import type { InputBlock, PlainTextOption } from '@slack/types'
+
+/** Input blocks for gloves: native pickers, one column. Block ids are the names that the values come back under. */
+export function numberField(block: string, label: string, initial: string | null = null): InputBlock {
+  return {
+    ...input(block, label, true),
+    element: { type: 'number_input', action_id: 'value', is_decimal_allowed: true, ...(initial === null ? {} : { initial_value: initial }) }
+  }
+}
+
+export function textField(block: string, label: string, optional: boolean): InputBlock {
+  return { ...input(block, label, optional), element: { type: 'plain_text_input', action_id: 'value', max_length: 150 } }
+}
+
+export function ticksField(block: string, label: string, options: readonly (readonly [string, string])[]): InputBlock {
+  return { ...input(block, label, true), element: { type: 'checkboxes', action_id: 'value', options: options.map(option) } }
+}
+
+export function choiceField(block: string, label: string, options: readonly (readonly [string, string])[], optional: boolean): InputBlock {
+  return { ...input(block, label, optional), element: { type: 'radio_buttons', action_id: 'value', options: options.map(option) } }
+}
+
+export function dateField(block: string, label: string): InputBlock {
+  return { ...input(block, label, true), element: { type: 'datepicker', action_id: 'value' } }
+}
+
+function input(block: string, label: string, optional: boolean): Omit<InputBlock, 'element'> {
+  return { type: 'input', block_id: block, label: plain(label), optional }
+}
+
+function option([value, label]: readonly [string, string]): PlainTextOption {
+  return { value, text: plain(label) }
+}
+
+function plain(text: string) {
+  return { type: 'plain_text', text, emoji: false } as const
+}

@@ -1,0 +1,43 @@
+import type { KnownBlock } from '@slack/types'
+import type { Units } from '../answer.js'
+import type { FormValues } from '../talk/talk.js'
+import type { TalkWords } from '../text/talk-words.js'
+
+export const formIds = ['checklist', 'readings', 'coupon', 'void'] as const
+export type FormId = (typeof formIds)[number]
+
+/** Words that a field says, with the block id of the field: so that a refused word finds its field again. */
+export interface Phrase {
+  readonly block: string
+  readonly words: string
+}
+
+/**
+ * A form is another way to type a message: its fields become words, and the words go through the same dispatcher.
+ * What a form cannot say, nobody can say.
+ */
+export interface Form {
+  /** The command that its words begin with. */
+  readonly command: string
+  blocks(words: TalkWords, units: Units): KnownBlock[]
+  phrases(values: FormValues, units: Units): readonly Phrase[]
+}
+
+/** One text of a form, or '' where it was left empty. */
+export function textOf(values: FormValues, block: string): string {
+  const value = values[block]
+  return typeof value === 'string' ? value.trim() : ''
+}
+
+/** Ticked values. */
+export function ticked(values: FormValues, block: string): readonly string[] {
+  const value = values[block]
+  if (value === null || value === undefined) return []
+  return typeof value === 'string' ? [value] : value
+}
+
+/** `label value` where the field was filled. */
+export function labelled(values: FormValues, block: string, label: string, unit = ''): readonly Phrase[] {
+  const value = textOf(values, block)
+  return value === '' ? [] : [{ block, words: `${label} ${value}${unit === '' ? '' : ` ${unit}`}` }]
+}

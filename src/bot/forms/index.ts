@@ -1,0 +1,8 @@
+import { checklist } from './checklist.js'
+import { coupon } from './coupon.js'
+import type { Form, FormId } from './form.js'
+import { readings } from './readings.js'
+import { voidForm } from './void.js'
+
+/** Every form by its id, which is its callback id too. */
+export const forms: Readonly<Record<FormId, Form>> = { checklist, readings, coupon, void: voidForm }

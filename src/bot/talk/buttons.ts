@@ -1,0 +1,71 @@
+import type { ActionsBlock, Button } from '@slack/types'
+import type { Json } from '../../core/log/entry.js'
+import type { Lang } from '../answer.js'
+import type { FormId } from '../forms/form.js'
+import type { Reply } from '../reply.js'
+import { texts } from '../text/index.js'
+import type { TalkWords } from '../text/talk-words.js'
+
+type ButtonName = keyof TalkWords['buttons']
+
+/** What a button carries: the site and the words or the form it stands for. The words go through the dispatcher like any others. */
+export function buttonValue(site: string, what: string): string {
+  return `${site}|${what}`
+}
+
+/** Site and words of a button; null when it is none of ours. */
+export function readButton(value: string): { site: string; what: string } | null {
+  const bar = value.indexOf('|')
+  return bar < 1 ? null : { site: value.slice(0, bar), what: value.slice(bar + 1) }
+}
+
+/** The buttons under an answer: the next thing to do, and undo. Null for none. */
+export function buttonsUnder(reply: Reply): ActionsBlock | null {
+  const { site } = reply
+  if (!reply.ok || site === null) return null
+  const elements = [...nextSteps(reply, site), ...undoOf(reply, site)]
+  return elements.length === 0 ? null : { type: 'actions', elements }
+}
+
+function nextSteps(reply: Reply, site: string): Button[] {
+  const { command, outcomes, lang } = reply
+  if (command === 'spray') {
+    const unknown = (group: string) => reply.findings.some((finding) => isUnknown(finding, group))
+    return [
+      ...(outcomes !== null && unknown('checklist') ? [formButton('checklist', site, lang, true)] : []),
+      ...(unknown('conditions') ? [formButton('readings', site, lang, false)] : [])
+    ]
+  }
+  if (command === 'weld') return reply.outcome === 'go' ? [] : [formButton('coupon', site, lang, true)]
+  return command === 'probe' ? probeSteps(reply.numbers as Readonly<Record<string, Json>>, site, lang) : []
+}
+
+function isUnknown(finding: Json, group: string): boolean {
+  const { outcome, group: of } = finding as { outcome?: string; group?: string }
+  return outcome === 'unknown' && of === group
+}
+
+/** A void goes on from where it stands: open → repaired → passed, or back. */
+function probeSteps(numbers: Readonly<Record<string, Json>>, site: string, lang: Lang): Button[] {
+  const { void: number, state } = numbers
+  if (typeof number !== 'number') return [formButton('void', site, lang, true)]
+  if (state === 'open') return [sayButton('fixed', `probe ${number} fixed`, site, lang, true)]
+  if (state !== 'repaired') return []
+  return [sayButton('passed', `probe ${number} passed`, site, lang, true), sayButton('failed', `probe ${number} failed`, site, lang, false)]
+}
+
+function undoOf({ logged, command, lang }: Reply, site: string): Button[] {
+  return logged.length === 0 || command === 'undo' || command === 'site' ? [] : [sayButton('undo', `undo ${logged.join(' ')}`, site, lang, false)]
+}
+
+export function sayButton(name: ButtonName, words: string, site: string, lang: Lang, primary: boolean): Button {
+  return button(`say:${name}`, texts[lang].talk.buttons[name], buttonValue(site, words), primary)
+}
+
+export function formButton(form: FormId, site: string, lang: Lang, primary: boolean): Button {
+  return button(`form:${form}`, texts[lang].talk.buttons[form], buttonValue(site, form), primary)
+}
+
+function button(actionId: string, label: string, value: string, primary: boolean): Button {
+  return { type: 'button', action_id: actionId, text: { type: 'plain_text', text: label, emoji: false }, value, ...(primary ? { style: 'primary' } : {}) }
+}

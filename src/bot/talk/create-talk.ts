@@ -1,0 +1,104 @@
+import type { KnownBlock } from '@slack/types'
+import type { Lang, Units } from '../answer.js'
+import type { Ports } from '../context.js'
+import { formIds, type FormId } from '../forms/form.js'
+import { forms } from '../forms/index.js'
+import type { Reply } from '../reply.js'
+import { respond } from '../respond.js'
+import { settingsOf } from '../session/session.js'
+import { texts } from '../text/index.js'
+import { askFor, type Places } from './asks.js'
+import { buttonsUnder, readButton } from './buttons.js'
+import { formView, readContext } from './form-view.js'
+import { homeView } from './home.js'
+import type { Delivery, FormValues, Message, Pressed, Submitted, Talk } from './talk.js'
+
+/** Commands whose answer is for the asker alone. */
+const forAsker: ReadonlySet<string | null> = new Set(['help', 'me', null])
+
+/** The bot for transports: one dispatcher behind messages, buttons, forms and home. */
+export function createTalk(ports: Ports, places: Places): Talk {
+  const failed = (delivery: Delivery, error: unknown): Message => {
+    const ref = ports.report(error, { user: delivery.user, via: delivery.via })
+    return plainMessage(texts[delivery.lang ?? ports.lang].talk.failed(ref))
+  }
+  const guarded = async <T>(delivery: Delivery, run: () => Promise<T>, otherwise: (message: Message) => T): Promise<T> => {
+    try {
+      return await run()
+    } catch (error) {
+      return otherwise(failed(delivery, error))
+    }
+  }
+  return {
+    say: (delivery, text) => guarded(delivery, () => say(delivery, text, ports, places), (message) => message),
+    press: (delivery, actionId, value) =>
+      guarded(delivery, () => press(delivery, actionId, value, ports), (message) => ({ kind: 'message', message })),
+    submit: (delivery, callbackId, metadata, values) =>
+      guarded(delivery, () => submit(delivery, callbackId, metadata, values, ports), (message) => ({ kind: 'message', message, channel: delivery.channel })),
+    home: (delivery) => guarded(delivery, async () => homeView(delivery, (await preferred(delivery, null, ports)).lang, ports), emptyHome),
+    failed,
+    working: (delivery) => plainMessage(texts[delivery.lang ?? ports.lang].talk.working)
+  }
+}
+
+async function say(delivery: Delivery, text: string, ports: Ports, places: Places): Promise<Message> {
+  const site = delivery.channel === null ? null : await places.siteOfChannel(delivery.workspace, delivery.channel)
+  return messageOf(await respond(await askFor(delivery, text, site, ports), ports))
+}
+
+async function press(delivery: Delivery, actionId: string, value: string, ports: Ports): Promise<Pressed> {
+  const button = readButton(value)
+  if (button === null) return { kind: 'message', message: plainMessage(texts[delivery.lang ?? ports.lang].talk.gone) }
+  if (actionId.startsWith('form:') && isForm(button.what)) {
+    const how = await preferred(delivery, button.site, ports)
+    return { kind: 'form', view: formView(button.what, { site: button.site, channel: delivery.channel, ...how }) }
+  }
+  return { kind: 'message', message: messageOf(await respond(await askFor(delivery, button.what, button.site, ports), ports)) }
+}
+
+async function submit(delivery: Delivery, callbackId: string, metadata: string, values: FormValues, ports: Ports): Promise<Submitted> {
+  const context = readContext(metadata)
+  if (context === null || !isForm(callbackId)) {
+    return { kind: 'message', message: plainMessage(texts[delivery.lang ?? ports.lang].talk.gone), channel: delivery.channel }
+  }
+  const form = forms[callbackId]
+  const phrases = form.phrases(values, context.units)
+  const words = [form.command, ...phrases.map((phrase) => phrase.words)].join(' ')
+  const ask = await askFor({ ...delivery, lang: context.lang, units: context.units }, words, context.site, ports)
+  const reply = await respond(ask, ports)
+  if (reply.ok || reply.error === null) return { kind: 'message', message: messageOf(reply), channel: context.channel }
+  const { word, message } = reply.error
+  const block = phrases.find((phrase) => word !== null && phrase.words.toLowerCase().includes(word.toLowerCase()))?.block ?? phrases[0]?.block
+  const first = form.blocks(texts[context.lang].talk, context.units)[0] as { block_id?: string } | undefined
+  return { kind: 'errors', errors: { [block ?? first?.block_id ?? 'form']: message } }
+}
+
+/** Language and units: chosen for this delivery, else the person's, else the site's. */
+async function preferred(delivery: Delivery, site: string | null, ports: Ports): Promise<{ lang: Lang; units: Units }> {
+  const person = await ports.store.person(delivery.workspace, delivery.user)
+  const view = site === null ? null : await ports.store.view({ workspace: delivery.workspace, site })
+  const settings = view === null ? null : await settingsOf(view)
+  return {
+    lang: delivery.lang ?? person.lang ?? settings?.lang ?? ports.lang,
+    units: delivery.units ?? person.units ?? settings?.units ?? ports.units
+  }
+}
+
+function messageOf(reply: Reply): Message {
+  const buttons = buttonsUnder(reply)
+  const to = reply.ok && !forAsker.has(reply.command) ? 'channel' : 'asker'
+  return { text: reply.text, blocks: buttons === null ? reply.blocks : [...reply.blocks, buttons], to }
+}
+
+function plainMessage(text: string): Message {
+  const block: KnownBlock = { type: 'section', text: { type: 'plain_text', text, emoji: false } }
+  return { text, blocks: [block], to: 'asker' }
+}
+
+function emptyHome({ blocks }: Message) {
+  return { type: 'home' as const, blocks: [...blocks] }
+}
+
+function isForm(id: string): id is FormId {
+  return (formIds as readonly string[]).includes(id)
+}

@@ -1,0 +1,81 @@
+import type { FormId } from '../forms/form.js'
+
+/** Labels of a form's fields and choices: every one that a form may use. */
+export interface FieldWords {
+  readonly surfaces: string
+  readonly dry: string
+  readonly fleeceDry: string
+  readonly clean: string
+  readonly relaxed: string
+  readonly noRain: string
+  readonly noThunder: string
+  readonly kit: string
+  readonly mixed: string
+  readonly expiry: string
+  readonly startUp: string
+  readonly tight: string
+  readonly purged: string
+  readonly nozzle: string
+  readonly tested: string
+  readonly intakes: string
+  readonly intakesNone: string
+  readonly intakesShut: string
+  readonly intakesOpen: string
+  readonly contact: string
+  readonly compatible: string
+  readonly touches: string
+  readonly askMaker: string
+  readonly weather: string
+  readonly air: string
+  readonly deck: string
+  readonly humidity: string
+  readonly wind: string
+  readonly gust: string
+  readonly rainChance: string
+  readonly iso: string
+  readonly resin: string
+  readonly welder: string
+  readonly robot: string
+  readonly hand: string
+  readonly widths: string
+  readonly peel: string
+  readonly film: string
+  readonly parted: string
+  readonly scorched: string
+  readonly glossy: string
+  readonly uneven: string
+  readonly wrinkled: string
+  readonly warm: string
+  readonly warmYes: string
+  readonly course: string
+  readonly on: string
+  readonly lap: string
+  readonly end: string
+  readonly strip: string
+  readonly patch: string
+  readonly distance: string
+  readonly length: string
+  readonly cause: string
+  readonly wet: string
+  readonly dirty: string
+  readonly cold: string
+}
+
+/** What a conversation says beside answers: buttons, forms, home, and what goes wrong on the way. */
+export interface TalkWords {
+  readonly buttons: Readonly<Record<'undo' | 'checklist' | 'readings' | 'coupon' | 'void' | 'fixed' | 'passed' | 'failed' | 'spray' | 'list', string>>
+  /** At most 24 characters each. */
+  readonly forms: Readonly<Record<FormId, string>>
+  readonly send: string
+  readonly cancel: string
+  readonly fields: FieldWords
+  readonly working: string
+  failed(ref: string): string
+  readonly gone: string
+  home(sites: number): string
+  readonly noSites: string
+  readonly howToBegin: string
+  openVoids(count: number): string
+  readonly inventedSite: string
+  readonly askNow: string
+}
