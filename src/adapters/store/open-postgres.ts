@@ -30,8 +30,10 @@ export async function openPostgres(url: string): Promise<Database> {
 function makePool(url: string, max: number): pg.Pool {
   const types = { getTypeParser: parserOf } as pg.CustomTypesConfig
   const pool = new pg.Pool({ connectionString: url, max, connectionTimeoutMillis: connectMs, types })
-  // A connection that breaks while idle is thrown away by the pool; without a listener it would end the process.
+  // A connection that breaks between two queries, in the pool or out of it, would end the process if nobody listened; the next
+  // query on it fails, and the pool throws it away.
   pool.on('error', () => undefined)
+  pool.on('connect', (client) => client.on('error', () => undefined))
   return pool
 }
 

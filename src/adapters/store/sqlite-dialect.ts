@@ -1,5 +1,6 @@
-import type { Dialect, SqliteDatabase, SqliteStatement } from 'kysely'
-import { SqliteDialect } from 'kysely'
+import type { DatabaseConnection, Dialect, Driver, SqliteDatabase, SqliteStatement } from 'kysely'
+import { CompiledQuery, SqliteAdapter, SqliteDriver, SqliteIntrospector, SqliteQueryCompiler } from 'kysely'
+import type { Patiently } from './patience.js'
 import type { DatabaseSync } from './sqlite-api.js'
 
 type Statement = ReturnType<DatabaseSync['prepare']>
@@ -8,22 +9,40 @@ type Bound = null | number | bigint | string | Uint8Array
 /** Prepared statements kept per connection; enough for every query there is, at a few lengths of row list each. */
 const keptStatements = 200
 
-/**
- * Kysely on the `node:sqlite` API. `begin` is what a transaction starts with: `begin immediate` for a connection that writes,
- * because a deferred one that reads first fails at once when another process wrote in between (SQLITE_BUSY_SNAPSHOT).
- */
-export function sqliteDialect(database: DatabaseSync, begin: 'begin' | 'begin immediate'): Dialect {
-  return new SqliteDialect({ database: shim(database, begin) })
+export interface Beginning {
+  /**
+   * `begin immediate` for a connection that writes: a deferred transaction that reads first fails at once when another process
+   * wrote in between (SQLITE_BUSY_SNAPSHOT), however long it would wait.
+   */
+  readonly begin: 'begin' | 'begin immediate'
+  readonly patiently: Patiently
 }
 
-function shim(database: DatabaseSync, begin: string): SqliteDatabase {
+/** Kysely on the `node:sqlite` API. Only the start of a transaction waits for others, so all writes stand in one. */
+export function sqliteDialect(database: DatabaseSync, { begin, patiently }: Beginning): Dialect {
+  function createDriver(): Driver {
+    const driver = new SqliteDriver({ database: shim(database) })
+    async function beginTransaction(connection: DatabaseConnection): Promise<void> {
+      await patiently(() => connection.executeQuery(CompiledQuery.raw(begin)))
+    }
+    return Object.assign(driver, { beginTransaction })
+  }
+  return {
+    createDriver,
+    createAdapter: () => new SqliteAdapter(),
+    createQueryCompiler: () => new SqliteQueryCompiler(),
+    createIntrospector: (db) => new SqliteIntrospector(db)
+  }
+}
+
+function shim(database: DatabaseSync): SqliteDatabase {
   // Kysely prepares for every query. Statements are freed only when the event loop turns, so unkept ones pile up.
   const kept = new Map<string, SqliteStatement>()
   function prepare(sql: string): SqliteStatement {
     const known = kept.get(sql)
     if (known) return known
     if (kept.size >= keptStatements) kept.delete(kept.keys().next().value as string)
-    const made = sql === 'rollback' ? rollback(database) : statement(database.prepare(sql === 'begin' ? begin : sql), sql)
+    const made = sql === 'rollback' ? rollback(database) : statement(database.prepare(sql), sql)
     kept.set(sql, made)
     return made
   }

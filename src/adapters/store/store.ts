@@ -1,6 +1,6 @@
 import type { Kept, SiteView, Store } from '../../bot/ports.js'
 import { firstPrev } from '../../core/log/entry.js'
-import type { SiteKey } from '../../core/site.js'
+import type { SiteKey, SiteSettings } from '../../core/site.js'
 import { append } from './append.js'
 import { plain } from './codec.js'
 import type { RawRow } from './entries.js'
@@ -37,12 +37,12 @@ export function createStore(db: Database): Store & StoreExtras {
   return {
     sites: (workspace) => outside(() => siteNames(read, workspace)),
     view: (key) => outside(() => openView(read, key)),
-    createSite: (key, base) => outside(() => insertSite(write, { workspace: plain(key.workspace), site: plain(key.site) }, base, firstPrev)),
+    createSite: (key, base) => outside(() => makeSite(write, key, base)),
     append: (key, loggedAt, claim, compose) => append(db, key, loggedAt, claim, compose),
     entries: (key, afterSeq, count): Promise<readonly Kept[]> => outside(() => keptRows(read, key, afterSeq, count)),
     keepsake: (workspace, sha256) => outside(() => readKeepsake(read, workspace, sha256)),
     person: (workspace, id) => outside(() => readPerson(read, workspace, id)),
-    savePerson: (workspace, id, change) => outside(() => writePerson(write, workspace, id, change)),
+    savePerson: (workspace, id, change) => outside(() => write.transaction().execute((trx) => writePerson(trx, workspace, id, change))),
     hasSupervisor: (workspace) => outside(() => readSupervisor(read, workspace)),
     siteOfChannel: (workspace, channel) => outside(() => siteOfChannel(read, workspace, channel)),
     close: () => outside(() => db.close()),
@@ -59,8 +59,19 @@ async function siteNames(db: Queries, workspace: string): Promise<readonly strin
 }
 
 async function siteOfChannel(db: Queries, workspace: string, channel: string): Promise<string | null> {
-  const row = await db.selectFrom('sites').select('site').where('workspace', '=', workspace).where('channel', '=', channel).orderBy('site').executeTakeFirst()
+  const row = await db
+    .selectFrom('sites')
+    .select('site')
+    .where('workspace', '=', workspace)
+    .where('channel', '=', channel)
+    .orderBy('site')
+    .executeTakeFirst()
   return row?.site ?? null
+}
+
+function makeSite(db: Queries, key: SiteKey, base: SiteSettings): Promise<boolean> {
+  const named = { workspace: plain(key.workspace), site: plain(key.site) }
+  return db.transaction().execute((trx) => insertSite(trx, named, base, firstPrev))
 }
 
 async function openView(db: Queries, key: SiteKey): Promise<SiteView | null> {
