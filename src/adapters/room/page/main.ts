@@ -1,0 +1,178 @@
+/** The page as a whole: which site, who, what is new, and what is sent. */
+export const mainScript = String.raw`
+import { drawBlocks } from './blocks.js'
+import { showForm } from './form.js'
+import { clearLog, showMessages, showRemoved, toEnd, whenReplying } from './messages.js'
+import { closeSuggestions, suggest, suggestKey } from './suggest.js'
+import { attempt, choose, get, here, make, names, post, trouble, upload } from './talk.js'
+
+const byId = (id) => document.getElementById(id)
+const box = byId('message')
+const wide = matchMedia('(min-width: 900px)')
+let since = 0
+let asking = null
+let drawnHome = null
+let drawnSites = ''
+let thread = null
+let photo = null
+
+// News: one question held open at a time; a change of site or person asks anew.
+async function follow() {
+  for (;;) {
+    asking = new AbortController()
+    const asked = here.site + ' ' + here.user
+    try {
+      const news = await get('/room/changes', { since: String(since), site: here.site ?? '', user: here.user, tab: here.tab }, asking.signal)
+      if (asked !== here.site + ' ' + here.user) continue
+      const first = since === 0
+      since = news.seq
+      showSites(news)
+      showRemoved(news.removed)
+      showMessages(news.messages)
+      if (first) toEnd()
+      showForm(news.form, news.depth)
+      showHome(news.home)
+      byId('trouble').dataset.offline === 'yes' && (trouble(''), delete byId('trouble').dataset.offline)
+    } catch (error) {
+      if (error.name === 'AbortError') continue
+      trouble(error instanceof TypeError ? 'The room does not answer. Trying again …' : error.message)
+      byId('trouble').dataset.offline = 'yes'
+      await new Promise((resolve) => setTimeout(resolve, 1000))
+    }
+  }
+}
+
+function startOver() {
+  since = 0
+  drawnHome = null
+  reply(null, '')
+  clearLog()
+  asking?.abort()
+}
+
+function showSites({ sites, direct }) {
+  const all = [...sites, { name: direct, title: 'Just you and Seamhand', invented: false, closed: false }]
+  const now = JSON.stringify([all, here.site])
+  if (now === drawnSites) return
+  drawnSites = now
+  byId('sites').replaceChildren(...all.map((site) => make('li', {}, make('a', {
+    href: '?site=' + encodeURIComponent(site.name), 'aria-current': site.name === here.site ? 'page' : null,
+    onclick: (event) => { event.preventDefault(); pickSite(site.name) }
+  }, make('span', {}, site.title), ...tagsOf(site)))))
+  const site = all.find((one) => one.name === here.site)
+  byId('site-title').textContent = site?.title ?? here.site ?? ''
+  byId('site-note').replaceChildren(...noteOf(site))
+}
+
+function tagsOf(site) {
+  return [site.invented ? 'invented' : null, site.closed ? 'closed' : null].filter((tag) => tag !== null).map((tag) => make('span', { class: 'tag' }, tag))
+}
+
+function noteOf(site) {
+  const words = []
+  if (site?.invented) words.push('Invented site, invented weather: nothing here was measured.')
+  if (site?.closed) words.push('This site is closed.')
+  if (here.at) words.push('The clock is held at ' + here.at + '.')
+  if (words.length === 0) words.push('Messages go to Seamhand.')
+  return [words.join(' ')]
+}
+
+function pickSite(name) {
+  if (name === here.site) return
+  choose('site', name)
+  startOver()
+  box.focus()
+}
+
+function showHome(view) {
+  const now = view === null ? null : view.id + view.hash
+  if (now === null || now === drawnHome) return
+  drawnHome = now
+  const act = (action) => attempt(() => post('/room/press', { view: view.id, action }))
+  byId('home-body').replaceChildren(...drawBlocks(view.blocks.filter((block) => block.type !== 'input'), 3, act))
+}
+
+function openHome(open) {
+  byId('home-toggle').setAttribute('aria-expanded', String(open))
+  byId('home-body').hidden = !open
+}
+
+function askHome() {
+  return post('/room/home', {}).catch(() => {})
+}
+
+function settings() {
+  for (const name of ['user', 'lang', 'units']) {
+    for (const input of document.querySelectorAll('input[name="' + name + '"]')) {
+      input.checked = input.value === here[name]
+      input.addEventListener('change', () => { choose(name, input.value); said(); if (name === 'user') startOver(); void askHome() })
+    }
+  }
+  const said = () => {
+    byId('settings-now').textContent = [names[here.user], { en: 'English', es: 'Español', fr: 'Français' }[here.lang], { metric: 'metric', us: 'US' }[here.units]].filter(Boolean).join(' · ')
+  }
+  said()
+}
+
+function reply(ts, text) {
+  thread = ts
+  byId('replying').hidden = ts === null
+  byId('replying').replaceChildren('Reply to: ' + text + ' ', make('button', { type: 'button', class: 'small', onclick: () => { reply(null, ''); box.focus() } }, 'Not a reply'))
+  if (ts !== null) box.focus()
+}
+
+function pickPhoto(file) {
+  photo = file
+  byId('picked').hidden = file === null
+  byId('picked').replaceChildren('Photo: ' + (file?.name ?? '') + ' ', make('button', { type: 'button', class: 'small', onclick: () => pickPhoto(null) }, 'No photo'))
+  if (file === null) byId('photo').value = ''
+}
+
+function grow() {
+  box.style.height = 'auto'
+  box.style.height = Math.min(box.scrollHeight + 2, 180) + 'px'
+}
+
+async function send() {
+  const text = box.value.trim()
+  if (text === '' && photo === null) return box.focus()
+  closeSuggestions()
+  byId('send').disabled = true
+  const done = await attempt(async () => {
+    const files = photo === null ? [] : [(await upload(photo)).id]
+    return post('/room/say', { text, thread, files })
+  })
+  byId('send').disabled = false
+  if (done === null) return
+  box.value = ''
+  grow()
+  reply(null, '')
+  pickPhoto(null)
+  toEnd()
+  box.focus()
+}
+
+box.addEventListener('input', () => { grow(); suggest() })
+box.addEventListener('blur', closeSuggestions)
+box.addEventListener('keydown', (event) => {
+  if (event.isComposing) return
+  if (suggestKey(event)) return event.preventDefault()
+  if (event.key === 'Enter' && !event.shiftKey) { event.preventDefault(); void send() }
+})
+byId('send').addEventListener('click', () => void send())
+byId('photo').addEventListener('change', (event) => pickPhoto(event.currentTarget.files[0] ?? null))
+byId('home-toggle').addEventListener('click', () => {
+  const open = byId('home-toggle').getAttribute('aria-expanded') !== 'true'
+  openHome(open)
+  if (open) void askHome()
+})
+whenReplying(reply)
+
+const { sites } = await get('/room/sites', {}).catch(() => ({ sites: [] }))
+if (!sites.includes(here.site)) choose('site', sites[0] ?? '')
+settings()
+openHome(wide.matches)
+byId('settings').open = wide.matches
+void follow()
+void askHome()
+`
