@@ -1,0 +1,83 @@
+import { webApi } from '@slack/bolt'
+import type { Chat, Found, Outgoing, Sent } from '../../bot/chat-ports.js'
+import type { Instant } from '../../core/instant.js'
+import type { Clients } from './clients.js'
+import type { SlackLog } from './log.js'
+import { describe, serviceCode } from './problem.js'
+
+const eventType = 'seamhand_post'
+const pageSize = 200
+const mostPages = 10
+/** Seconds by which our clock and the service's may differ. */
+const clocksS = 300
+const longestWaitS = 3600
+
+/** Codes after which the message may be there or not (the service's own documentation of them). */
+const unsure: ReadonlySet<string> = new Set(['internal_error', 'fatal_error', 'service_unavailable', 'request_timeout'])
+/** Codes that are a rate limit without the status of one. */
+const limited: ReadonlySet<string> = new Set(['ratelimited', 'rate_limited', 'message_limit_exceeded'])
+const limitedS = 30
+
+/** Posts and looks up messages for the outbox. One call each: the outbox decides what is tried again. */
+export function createChat(clientOf: (workspace: string) => Clients['posts'], log: SlackLog): Chat {
+  return {
+    post: (message) => post(clientOf(message.workspace), log, message),
+    find: (workspace, channel, key, since) => find(clientOf(workspace), log, channel, key, since)
+  }
+}
+
+async function post(client: Clients['posts'], log: SlackLog, message: Outgoing): Promise<Sent> {
+  const { channel, key, text, blocks } = message
+  try {
+    const answer = await client.chat.postMessage({
+      channel,
+      text,
+      ...(blocks.length === 0 ? {} : { blocks: [...blocks] }),
+      metadata: { event_type: eventType, event_payload: { key } },
+      unfurl_links: false,
+      unfurl_media: false
+    })
+    return answer.ts === undefined ? { kind: 'unknown' } : { kind: 'sent', ts: answer.ts }
+  } catch (error) {
+    const sent = fateOf(error)
+    log.warn({ key, fate: sent.kind, ...describe(error) }, 'post not sent')
+    return sent
+  }
+}
+
+/** What an error says of a message: only a clear no is one, everything else is of unknown fate. */
+export function fateOf(error: unknown): Sent {
+  if (error instanceof webApi.WebAPIRateLimitedError) return { kind: 'later', afterS: Math.min(Math.max(error.retryAfter, 1), longestWaitS) }
+  const code = serviceCode(error)
+  if (code === null || unsure.has(code)) return { kind: 'unknown' }
+  return limited.has(code) ? { kind: 'later', afterS: limitedS } : { kind: 'refused', code }
+}
+
+async function find(client: Clients['posts'], log: SlackLog, channel: string, key: string, since: Instant): Promise<Found> {
+  try {
+    let cursor = ''
+    for (let page = 0; page < mostPages; page++) {
+      const answer = await client.conversations.history({
+        channel,
+        oldest: String(since - clocksS),
+        inclusive: true,
+        limit: pageSize,
+        include_all_metadata: true,
+        ...(cursor === '' ? {} : { cursor })
+      })
+      const ts = answer.messages?.find(({ metadata }) => metadata?.event_type === eventType && keyOf(metadata.event_payload) === key)?.ts
+      if (ts !== undefined) return { kind: 'found', ts }
+      cursor = answer.response_metadata?.next_cursor ?? ''
+      if (answer.messages === undefined) return { kind: 'unreadable' }
+      if (cursor === '') return { kind: 'absent' }
+    }
+    log.warn({ key, pages: mostPages }, 'history too long to look through')
+  } catch (error) {
+    log.warn({ key, ...describe(error) }, 'history not read')
+  }
+  return { kind: 'unreadable' }
+}
+
+function keyOf(payload: object | undefined): unknown {
+  return (payload as { readonly key?: unknown } | undefined)?.key
+}

@@ -1,0 +1,24 @@
+import type { Message } from '../../../bot/talk/talk.js'
+import { deliveryOf } from '../delivery.js'
+import { type Loose, textAt } from '../loose.js'
+import { replyOf } from '../out.js'
+import { commandText } from '../text.js'
+import { within } from '../work.js'
+import type { Ack, Context } from './context.js'
+import { refreshHome } from './home.js'
+import { answerLate } from './late.js'
+
+/** A slash command: committed, then answered in the reply itself; when that takes too long the answer follows. */
+export async function onCommand(context: Context, body: Loose, ack: Ack): Promise<void> {
+  const { talk, origin, seen } = context
+  const delivery = deliveryOf(origin, body)
+  const first = seen.first(delivery.claim)
+  const said: Promise<Message> = talk.say(delivery, commandText(textAt(body, 'command') ?? '', textAt(body, 'text') ?? ''))
+  const soon = await within(said, context.answerMs)
+  if (soon !== 'late') await ack(replyOf(soon.value))
+  else {
+    await ack(replyOf({ ...talk.working(delivery), to: 'asker' }))
+    await answerLate(context, delivery, body, said, first)
+  }
+  refreshHome(context, delivery)
+}

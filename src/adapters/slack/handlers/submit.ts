@@ -1,0 +1,38 @@
+import type { Delivery, Submitted } from '../../../bot/talk/talk.js'
+import { deliveryOf } from '../delivery.js'
+import { type Loose, textAt } from '../loose.js'
+import { formValues } from '../values.js'
+import { within } from '../work.js'
+import type { Ack, Context } from './context.js'
+import { refreshHome } from './home.js'
+
+/** A sent form: mistakes stay at their fields, the form open; else it closes and the answer goes to the channel. */
+export async function onSubmit(context: Context, body: Loose, ack: Ack): Promise<void> {
+  const { origin, out, seen, talk } = context
+  const delivery = deliveryOf(origin, body)
+  const first = seen.first(delivery.claim)
+  const [callback, metadata] = [textAt(body, 'view', 'callback_id') ?? '', textAt(body, 'view', 'private_metadata') ?? '']
+  const submitted = talk.submit(delivery, callback, metadata, formValues(body.view))
+  const soon = await within(submitted, context.answerMs)
+  if (soon !== 'late' && soon.value.kind === 'errors') {
+    seen.forget(delivery.claim)
+    return ack({ response_action: 'errors', errors: soon.value.errors })
+  }
+  await ack({ response_action: 'clear' })
+  if (soon === 'late') await out.answer(delivery, body, { ...talk.working(delivery), to: 'asker' })
+  const result = await submitted.catch((error: unknown): Submitted => ({ kind: 'message', message: talk.failed(delivery, error), channel: null }))
+  if (first) await finish(context, delivery, result)
+  refreshHome(context, delivery)
+}
+
+async function finish({ out, seen }: Context, delivery: Delivery, result: Submitted): Promise<void> {
+  const said =
+    result.kind === 'errors'
+      ? // The form is closed: what was wrong is all that can still be said, and nothing was logged.
+        await out.say(
+          { channel: delivery.channel, user: delivery.user, thread: null },
+          { text: Object.values(result.errors).join('\n'), blocks: [], to: 'asker' }
+        )
+      : await out.say({ channel: result.channel ?? delivery.channel, user: delivery.user, thread: null }, result.message)
+  if (!said) seen.forget(delivery.claim)
+}
