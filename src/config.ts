@@ -10,6 +10,10 @@ const schema = z.object({
   SEAMHAND_WEATHER: z.string().default('met,nws,open-meteo').transform(weatherChoice),
   SEAMHAND_CONTACT: z.string().regex(/[@.]/, 'must be an e-mail address or a web address').optional(),
   MET_URL: z.url().default('https://api.met.no/weatherapi/locationforecast/2.0'),
+  SLACK_SIGNING_SECRET: z.string().min(1).optional(),
+  SLACK_BOT_TOKEN: z.string().startsWith('xoxb-', 'must be a bot token, xoxb-…').optional(),
+  SLACK_APP_TOKEN: z.string().startsWith('xapp-', 'must be an app token, xapp-…').optional(),
+  SLACK_API_URL: z.url().default('https://slack.com/api/').refine(safeAddress, 'must be https; plain http only for this machine'),
   SEAMHAND_LANG: z.enum(['en', 'es', 'fr']).default('en'),
   SEAMHAND_UNITS: z.enum(['metric', 'us']).default('metric'),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info')
@@ -31,7 +35,29 @@ function weatherChoice(text: string, context: { addIssue: (message: string) => v
   return { kind: 'live', order }
 }
 
-export type Config = z.infer<typeof schema>
+/** Tokens travel to this address: in the clear only to this machine. */
+function safeAddress(text: string): boolean {
+  const { protocol, hostname } = new URL(text)
+  return protocol === 'https:' || ['127.0.0.1', 'localhost', '[::1]'].includes(hostname)
+}
+
+export type Config = z.infer<typeof schema> & { readonly slack: SlackChoice }
+
+/** How to be in Slack; null: the local room. */
+export type SlackChoice =
+  | { readonly kind: 'http'; readonly botToken: string; readonly signingSecret: string }
+  | { readonly kind: 'socket'; readonly botToken: string; readonly appToken: string }
+  | null
+
+/** A whole set or none: half a set is a problem, never the local room. */
+function slackChoice({ SLACK_BOT_TOKEN: botToken, SLACK_SIGNING_SECRET: signingSecret, SLACK_APP_TOKEN: appToken }: z.infer<typeof schema>): SlackChoice | string {
+  if (botToken === undefined) {
+    return appToken === undefined && signingSecret === undefined ? null : 'SLACK_BOT_TOKEN: missing, and the other Slack settings need it'
+  }
+  if (appToken !== undefined) return { kind: 'socket', botToken, appToken }
+  if (signingSecret !== undefined) return { kind: 'http', botToken, signingSecret }
+  return 'SLACK_BOT_TOKEN: not enough alone: set SLACK_SIGNING_SECRET (HTTP) or SLACK_APP_TOKEN (Socket Mode) too'
+}
 
 /** Names of the settings, for the check that the README lists them all. */
 export const settingNames: readonly string[] = Object.keys(schema.shape)
@@ -44,6 +70,9 @@ export class ConfigError extends Error {
 export function readConfig(env: Readonly<Record<string, string | undefined>>): Config {
   const set = Object.fromEntries(Object.entries(env).filter(([key, value]) => settingNames.includes(key) && value !== undefined && value !== ''))
   const read = schema.safeParse(set)
-  if (read.success) return read.data
-  throw new ConfigError(read.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`).join('\n'))
+  const problems = read.success ? [] : read.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`)
+  const slack = read.success ? slackChoice(read.data) : null
+  if (typeof slack === 'string') problems.push(slack)
+  if (!read.success || typeof slack === 'string') throw new ConfigError(problems.join('\n'))
+  return { ...read.data, slack }
 }

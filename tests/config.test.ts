@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest'
+import { ConfigError, readConfig } from '../src/config.js'
+
+const problemsOf = (env: Record<string, string>): string => {
+  try {
+    readConfig(env)
+    return ''
+  } catch (error) {
+    expect(error).toBeInstanceOf(ConfigError)
+    return (error as Error).message
+  }
+}
+
+describe('settings', () => {
+  it('need nothing: the local room, SQLite in .seamhand, English and metric', () => {
+    expect(readConfig({})).toMatchObject({
+      PORT: 3000, SEAMHAND_DATA: '.seamhand', SEAMHAND_LANG: 'en', SEAMHAND_UNITS: 'metric', slack: null, SEAMHAND_WEATHER: { kind: 'live', order: ['met', 'nws', 'open-meteo'] }
+    })
+  })
+
+  it('count an empty value as not set', () => {
+    expect(readConfig({ PORT: '', DATABASE_URL: '' }).PORT).toBe(3000)
+  })
+
+  it('name every problem at once', () => {
+    const problems = problemsOf({ PORT: '70000', SEAMHAND_LANG: 'de', SEAMHAND_UNITS: 'imperial', DATABASE_URL: 'mysql://x', LOG_LEVEL: 'loud', SEAMHAND_WEATHER: 'met,moon' })
+    for (const name of ['PORT', 'SEAMHAND_LANG', 'SEAMHAND_UNITS', 'DATABASE_URL', 'LOG_LEVEL', 'SEAMHAND_WEATHER']) expect(problems).toContain(`${name}: `)
+    expect(problems).toContain('moon')
+  })
+
+  it.each([
+    [{ SLACK_BOT_TOKEN: 'xoxb-1' }, 'SLACK_SIGNING_SECRET'],
+    [{ SLACK_APP_TOKEN: 'xapp-1' }, 'SLACK_BOT_TOKEN'],
+    [{ SLACK_SIGNING_SECRET: 's' }, 'SLACK_BOT_TOKEN'],
+    [{ SLACK_BOT_TOKEN: 'xapp-1', SLACK_APP_TOKEN: 'xoxb-1' }, 'xoxb-'],
+    [{ SLACK_API_URL: 'http://example.org/api/' }, 'SLACK_API_URL']
+  ])('refuse half a set or the wrong one, and never fall back to the local room: %o', (env, named) => {
+    expect(problemsOf(env as Record<string, string>)).toContain(named)
+  })
+
+  it('take Slack over HTTP or Socket Mode', () => {
+    expect(readConfig({ SLACK_BOT_TOKEN: 'xoxb-1', SLACK_SIGNING_SECRET: 's' }).slack).toEqual({ kind: 'http', botToken: 'xoxb-1', signingSecret: 's' })
+    expect(readConfig({ SLACK_BOT_TOKEN: 'xoxb-1', SLACK_APP_TOKEN: 'xapp-1' }).slack).toEqual({ kind: 'socket', botToken: 'xoxb-1', appToken: 'xapp-1' })
+    expect(readConfig({ SLACK_API_URL: 'http://127.0.0.1:3999/api/' }).SLACK_API_URL).toContain('3999')
+  })
+
+  it.each([['sample', { kind: 'sample' }], ['none', { kind: 'none' }], ['file:x.json', { kind: 'file', path: 'x.json' }], ['nws,met', { kind: 'live', order: ['nws', 'met'] }]])('take the weather from %s', (text, choice) => {
+    expect(readConfig({ SEAMHAND_WEATHER: text }).SEAMHAND_WEATHER).toEqual(choice)
+  })
+})
