@@ -4,6 +4,7 @@ import { createInterface } from 'node:readline'
 import { Settings } from 'luxon'
 import { createLog, reportBug } from './adapters/log.js'
 import { LimitsError, onlySheet, readSheets, resolveKept } from './adapters/limits/files.js'
+import { manifestYaml } from './adapters/slack/manifest.js'
 import { createStore } from './adapters/store/store.js'
 import { openSqlite } from './adapters/store/open-sqlite.js'
 import { openPostgres } from './adapters/store/open-postgres.js'
@@ -95,6 +96,7 @@ function toolsFor(config: Config, terminal: Terminal, server: boolean): Tools {
     weather: async (choice, issuedAt, store) => chosenWeather(config, choice, issuedAt, store),
     sheets: (file) => (file === null ? standard : orStop(() => onlySheet(file, folder))),
     resolveSheet: resolveKept,
+    manifest: manifestYaml,
     posting: (store, at) => posting(store, at, log)
   }
 }

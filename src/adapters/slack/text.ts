@@ -1,8 +1,11 @@
 const entities: Readonly<Record<string, string>> = { '&amp;': '&', '&lt;': '<', '&gt;': '>' }
 
-/** What a person typed: the service escapes three characters, and wraps links and addresses in angle brackets. */
+/** What a person typed: the service escapes three characters, wraps links and addresses in angle brackets, and names channels by id. */
 export function typedText(text: string): string {
-  const unwrapped = text.replace(/<(?:https?:|mailto:|tel:)[^|>]*\|([^>]*)>/g, '$1').replace(/<((?:https?:|mailto:|tel:)[^>]*)>/g, '$1')
+  const unwrapped = text
+    .replace(/<(?:https?:|mailto:|tel:)[^|>]*\|([^>]*)>/g, '$1')
+    .replace(/<((?:https?:|mailto:|tel:)[^>]*)>/g, '$1')
+    .replace(/<#([A-Z0-9]+)(?:\|[^>]*)?>/g, '$1')
   return unwrapped.replace(/&(?:amp|lt|gt);/g, (entity) => entities[entity] ?? entity).trim()
 }
 
