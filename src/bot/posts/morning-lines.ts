@@ -20,7 +20,7 @@ const mostHazards = 5
 export function workLines(day: Outlook, { sheet }: PostOn, how: How, text: Text): readonly string[] {
   const lines = works.map((work) => `${shapes[day.activities[work].outcome]} ${text.activities[work]}${text.frame.colon}${hoursOf(day, work, sheet, how, text)}`)
   const people = day.hazards.length === 0 ? [`${shapes[day.activities.people.outcome]} ${text.activities.people}`] : []
-  return [...lines, ...people, ...beforeWork(day, text)]
+  return [...lines, ...people, ...(day.known ? beforeWork(day, text) : [])]
 }
 
 function hoursOf(day: Outlook, work: Activity, { site }: LimitsSheet, how: How, text: Text): string {
@@ -61,14 +61,15 @@ function timed(finding: Finding<RuleId>, how: How, text: Text): string {
 }
 
 /** Air, gust and chance of rain of the day. */
-export function weatherLine({ airC, gustKmh, rainChancePct }: Outlook, how: How, text: Text): string {
+export function weatherLines({ airC, gustKmh, rainChancePct }: Outlook, how: How, text: Text): readonly string[] {
   const { posts, decision: { numbers } } = text
   const whole = (value: number, unit: string) => amount(Math.round(value), unit, how)
-  return [
+  const parts = [
     ...(airC === null ? [] : [posts.range(numbers.airC, degrees(airC.min, how), degrees(airC.max, how))]),
     ...(gustKmh === null ? [] : [posts.upTo(numbers.gustKmh, amount(gustKmh.max, 'km/h', how))]),
     ...(rainChancePct === null ? [] : [posts.upTo(numbers.rainChancePct, whole(rainChancePct.max, '%'))])
-  ].join(' · ')
+  ]
+  return parts.length === 0 ? [] : [parts.join(' · ')]
 }
 
 function degrees(celsius: number, how: How): string {

@@ -10,7 +10,7 @@ import type { How } from '../views/how.js'
 import { notesOf } from '../views/notes.js'
 import { shapes } from '../views/outcome.js'
 import { layOut, type Page } from '../views/page.js'
-import { bindingLines, hazardLines, kitLines, weatherLine, workLines } from './morning-lines.js'
+import { bindingLines, hazardLines, kitLines, weatherLines, workLines } from './morning-lines.js'
 import type { Post, PostOn } from './post.js'
 
 /** The first look of the day: go or not, which hours, what binds, kits, people. */
@@ -25,8 +25,10 @@ export function speakMorning(on: PostOn, how: How): Spoken {
 }
 
 function morningPage(on: PostOn, day: Outlook, how: How, text: Text): Page {
-  const { outcome } = day.activities.spray
-  const about = text.posts.about(text.activities.spray, escapeText(on.site, 60), dateOf(day.date, how) ?? day.date)
+  const { outcome, toRead } = day.activities.spray
+  // Without the readings it is the weather that goes, not the work: the first line must not say more.
+  const of = day.known && toRead.length > 0 ? `${text.activities.spray} (${text.decision.forecast})` : text.activities.spray
+  const about = text.posts.about(of, escapeText(on.site, 60), dateOf(day.date, how) ?? day.date)
   return {
     head: `${shapes[outcome]} ${text.outcomes[outcome]}${text.frame.colon}${about}`,
     lines: day.known ? knownLines(on, day, how, text) : [text.posts.noForecast, ...workLines(day, on, how, text)],
@@ -39,7 +41,7 @@ function knownLines(on: PostOn, day: Outlook, how: How, text: Text): readonly st
   return [
     ...workLines(day, on, how, text),
     ...bindingLines(day, ['spray'], how, text),
-    weatherLine(day, how, text),
+    ...weatherLines(day, how, text),
     ...kitLines(day, on.sheet, how, text),
     ...hazardLines(day, how, text)
   ]
@@ -65,7 +67,7 @@ function source({ forecast, sheet, site, settings, now }: PostOn): Answer {
   }
   return {
     command: 'spray', site, at: now, outcome: null, outcomes: null, activities: { spray: null, lay: null, weld: null, people: null }, findings: [],
-    numbers: { invented: settings.invented }, changesAt: null, limits: { id: sheet.id, version: sheet.version, sha256: sheet.sha256 }, weather,
+    numbers: {}, invented: settings.invented, changesAt: null, limits: { id: sheet.id, version: sheet.version, sha256: sheet.sha256 }, weather,
     logged: [], decision: null, undoUntil: null
   }
 }

@@ -1,0 +1,307 @@
+import { describe, expect, test } from 'vitest'
+import { outboxTable } from '../../src/adapters/store/outbox-table.js'
+import type { Database } from '../../src/adapters/store/schema.js'
+import { createStore } from '../../src/adapters/store/store.js'
+import type { Chat } from '../../src/bot/chat-ports.js'
+import { drain, type DrainPorts, type PostNote } from '../../src/bot/outbox.js'
+import type { Post } from '../../src/bot/ports.js'
+import { at, batch, demo } from '../adapters/store/drafts.js'
+import { fakeChat, type FakeChat } from '../support/chat.js'
+import { forEachDatabase } from '../support/databases.js'
+
+const key = 'local/demo/morning/2026-05-04'
+
+function post(change: Partial<Post> = {}): Post {
+  return { key, site: 'demo', kind: 'morning', channel: 'C1', dueAt: at, payload: { text: 'GO', blocks: [] }, ...change }
+}
+
+interface Bench {
+  readonly notes: PostNote[]
+  queue(...posts: readonly Post[]): Promise<void>
+  /** One drain at so many seconds after the post was due; another instance with `chat` of its own. */
+  drainAt(seconds: number, chat?: Chat | null): Promise<{ readonly sent: readonly string[]; readonly skipped: readonly string[] }>
+  state(of?: string): Promise<readonly [string | undefined, number | undefined]>
+  ts(): Promise<string | null | undefined>
+}
+
+function bench(database: Database, chat: FakeChat, change: Partial<DrainPorts> = {}): Bench {
+  const outbox = outboxTable(database)
+  const notes: PostNote[] = []
+  return {
+    notes,
+    queue: async (...posts) => void (await createStore(database).append(demo, at, null, async () => batch({ posts, reply: 1 }))),
+    drainAt: (seconds, other = chat) =>
+      drain(at + seconds, {
+        outbox, chat: other, channelOf: () => null, clock: () => at + seconds, wait: null, note: (note) => void notes.push(note), ...change
+      }),
+    state: async (of = key) => {
+      const found = await outbox.post('local', of)
+      return [found?.state, found?.attempts]
+    },
+    ts: async () => (await database.read.selectFrom('outbox').select('message_ts').where('key', '=', key).executeTakeFirst())?.message_ts
+  }
+}
+
+const sentUnseen = { answer: { kind: 'unknown' }, arrives: true } as const
+const lost = { answer: { kind: 'unknown' }, arrives: false } as const
+
+forEachDatabase((open) => {
+  describe('the outbox', () => {
+    test('sends what is queued, once, and keeps the id of the message', async () => {
+      const chat = fakeChat()
+      const box = bench(await open(), chat)
+      await box.queue(post())
+      expect(await box.drainAt(0)).toEqual({ sent: [key], skipped: [] })
+      expect(await box.state()).toEqual(['sent', 1])
+      expect(await box.ts()).toBe('1.0')
+      expect(await box.drainAt(60)).toEqual({ sent: [], skipped: [] })
+      expect(chat.shown).toEqual([{ workspace: 'local', channel: 'C1', key, text: 'GO', blocks: [] }])
+    })
+
+    test('told to come later it comes later, and that is no attempt', async () => {
+      const chat = fakeChat({ answer: { kind: 'later', afterS: 90 }, arrives: false })
+      const box = bench(await open(), chat)
+      await box.queue(post())
+      expect((await box.drainAt(0)).sent).toEqual([])
+      expect(await box.state()).toEqual(['queued', 0])
+      expect((await box.drainAt(89)).sent).toEqual([])
+      expect((await box.drainAt(90)).sent).toEqual([key])
+      expect(chat.calls).toEqual([`post ${key}`, `post ${key}`])
+    })
+
+    test('of unknown fate, and there: found after 30 s, not sent again', async () => {
+      const chat = fakeChat(sentUnseen)
+      const box = bench(await open(), chat)
+      await box.queue(post())
+      expect((await box.drainAt(0)).sent).toEqual([])
+      expect(await box.state()).toEqual(['unknown', 1])
+      await box.drainAt(29)
+      expect(chat.calls).toHaveLength(1)
+      expect((await box.drainAt(30)).sent).toEqual([key])
+      expect(await box.ts()).toBe('1.0')
+      expect(chat.shown).toHaveLength(1)
+    })
+
+    test('of unknown fate, and not there: looked up, then sent again; every resend after a look of its own', async () => {
+      const chat = fakeChat(lost, lost, lost)
+      const box = bench(await open(), chat)
+      await box.queue(post())
+      for (let second = 0; second <= 600; second += 10) await box.drainAt(second)
+      expect(chat.calls).toEqual([
+        `post ${key}`, `find ${key}`, `post ${key}`, `find ${key}`, `post ${key}`, `find ${key}`, `post ${key}`
+      ])
+      expect(chat.shown).toHaveLength(1)
+      expect(await box.state()).toEqual(['sent', 4])
+    })
+
+    test('a resend whose answer is lost too is found by the next look', async () => {
+      const chat = fakeChat(lost, sentUnseen)
+      const box = bench(await open(), chat)
+      await box.queue(post())
+      for (let second = 0; second <= 600; second += 10) await box.drainAt(second)
+      expect(chat.shown).toHaveLength(1)
+      expect((await box.state())[0]).toBe('sent')
+    })
+
+    test('it is given up after a bounded number of tries, each wait longer than the last', async () => {
+      const chat = fakeChat(...Array.from({ length: 50 }, () => lost))
+      const posted: number[] = []
+      const box = bench(await open(), chat)
+      await box.queue(post())
+      for (let second = 0; second <= 7200; second += 10) {
+        const before = chat.calls.length
+        await box.drainAt(second)
+        if (chat.calls.slice(before).some((call) => call.startsWith('post'))) posted.push(second)
+      }
+      expect(posted).toEqual([0, 30, 90, 210, 450, 930])
+      expect((await box.state())[0]).toBe('dead')
+      expect(box.notes).toEqual([{ workspace: 'local', key, why: 'given-up', detail: null }])
+    })
+
+    test('where the history cannot be read it is never sent again, but shown', async () => {
+      const chat = fakeChat(lost)
+      const database = await open()
+      const box = bench(database, chat)
+      await box.queue(post())
+      await box.drainAt(0)
+      chat.history = 'unreadable'
+      for (let second = 30; second <= 3600; second += 30) await box.drainAt(second)
+      expect(chat.calls).toEqual([`post ${key}`, `find ${key}`])
+      expect(await box.state()).toEqual(['dead', 1])
+      expect(box.notes).toEqual([{ workspace: 'local', key, why: 'unreadable', detail: null }])
+      expect((await outboxTable(database).dead('local', 10)).map((dead) => dead.key)).toEqual([key])
+      expect(await outboxTable(database).dead('other', 10)).toEqual([])
+    })
+
+    test('refused is dead at once, with the reason', async () => {
+      const chat = fakeChat({ answer: { kind: 'refused', code: 'channel_not_found' }, arrives: false })
+      const box = bench(await open(), chat)
+      await box.queue(post())
+      await box.drainAt(0)
+      await box.drainAt(600)
+      expect(chat.calls).toHaveLength(1)
+      expect(await box.state()).toEqual(['dead', 1])
+      expect(box.notes).toEqual([{ workspace: 'local', key, why: 'refused', detail: 'channel_not_found' }])
+    })
+
+    test('told later on a resend, its fate is still unknown: looked up again first', async () => {
+      const chat = fakeChat(sentUnseen)
+      const box = bench(await open(), chat)
+      await box.queue(post())
+      await box.drainAt(0)
+      const late = chat.shown.splice(0)
+      chat.turns.push({ answer: { kind: 'later', afterS: 60 }, arrives: false })
+      await box.drainAt(30)
+      expect(await box.state()).toEqual(['unknown', 1])
+      chat.shown.push(...late)
+      expect((await box.drainAt(90)).sent).toEqual([key])
+      expect(chat.shown).toHaveLength(1)
+    })
+
+    test('stale while queued: skipped and noted, also without a chat', async () => {
+      const chat = fakeChat()
+      const box = bench(await open(), chat)
+      await box.queue(post())
+      expect(await box.drainAt(3 * 3600 + 1, null)).toEqual({ sent: [], skipped: [key] })
+      expect(await box.drainAt(3 * 3600 + 60)).toEqual({ sent: [], skipped: [] })
+      expect(box.notes).toEqual([{ workspace: 'local', key, why: 'stale', detail: null }])
+      expect(chat.calls).toEqual([])
+    })
+
+    test('stale while unknown: looked up once more, never sent again', async () => {
+      for (const [first, state] of [[sentUnseen, 'sent'], [lost, 'skipped']] as const) {
+        const chat = fakeChat(first)
+        const box = bench(await open(), chat)
+        await box.queue(post())
+        await box.drainAt(0)
+        await box.drainAt(4 * 3600)
+        expect((await box.state())[0]).toBe(state)
+        expect(chat.calls).toEqual([`post ${key}`, `find ${key}`])
+      }
+    })
+
+    test('without a chat nothing is sent and all stays queued', async () => {
+      const box = bench(await open(), fakeChat())
+      await box.queue(post())
+      expect(await box.drainAt(60, null)).toEqual({ sent: [], skipped: [] })
+      expect(await box.state()).toEqual(['queued', 0])
+    })
+
+    test('without a channel: the one of the site now, else skipped and noted', async () => {
+      const chat = fakeChat()
+      const named = bench(await open(), chat, { channelOf: () => 'C9' })
+      await named.queue(post({ channel: null }))
+      await named.drainAt(0)
+      expect(chat.shown.map(({ channel }) => channel)).toEqual(['C9'])
+      const none = bench(await open(), chat)
+      await none.queue(post({ channel: null }))
+      expect(await none.drainAt(0)).toEqual({ sent: [], skipped: [key] })
+      expect(none.notes).toEqual([{ workspace: 'local', key, why: 'no-channel', detail: null }])
+    })
+  })
+
+  describe('an instance that dies or throws', () => {
+    test('killed before the message left: after the hold another one looks, and sends it', async () => {
+      const database = await open()
+      const chat = fakeChat()
+      const box = bench(database, chat)
+      await box.queue(post())
+      await outboxTable(database).take(at, at + 120, 1)
+      expect((await box.drainAt(119)).sent).toEqual([])
+      expect((await box.drainAt(120)).sent).toEqual([key])
+      expect(chat.calls).toEqual([`find ${key}`, `post ${key}`])
+    })
+
+    test('killed after the message left, before that was written: found, not sent again', async () => {
+      const database = await open()
+      const chat = fakeChat()
+      const box = bench(database, chat)
+      await box.queue(post())
+      await outboxTable(database).take(at, at + 120, 1)
+      await chat.post({ workspace: 'local', channel: 'C1', key, text: 'GO', blocks: [] })
+      expect((await box.drainAt(120)).sent).toEqual([key])
+      expect(chat.shown).toHaveLength(1)
+      expect(await box.ts()).toBe('1.0')
+    })
+
+    test('killed during the look or the resend: looked up again', async () => {
+      const database = await open()
+      const chat = fakeChat(lost)
+      const box = bench(database, chat)
+      await box.queue(post())
+      await box.drainAt(0)
+      const [taken] = await outboxTable(database).take(at + 30, at + 150, 1)
+      expect(taken?.state).toBe('unknown')
+      await chat.post({ workspace: 'local', channel: 'C1', key, text: 'GO', blocks: [] })
+      expect((await box.drainAt(149)).sent).toEqual([])
+      expect((await box.drainAt(150)).sent).toEqual([key])
+      expect(chat.shown).toHaveLength(1)
+    })
+
+    test('a bug in one post is noted and does not stop the next; its own fate counts as unknown', async () => {
+      const chat = fakeChat({ answer: new Error('bug'), arrives: true })
+      const box = bench(await open(), chat)
+      const other = post({ key: 'local/demo/morning/2026-05-05', channel: 'C2', dueAt: at + 1 })
+      await box.queue(post(), other)
+      expect((await box.drainAt(1)).sent).toEqual([other.key])
+      expect(box.notes.map(({ why }) => why)).toEqual(['bug'])
+      expect((await box.drainAt(200)).sent).toEqual([key])
+      expect(chat.shown).toHaveLength(2)
+    })
+
+    test('two instances at once send each post once', async () => {
+      const chat = fakeChat()
+      const box = bench(await open(), chat)
+      const all = Array.from({ length: 8 }, (_, n) => post({ key: `local/demo/morning/${n}`, channel: `C${n}` }))
+      await box.queue(...all)
+      const drained = await Promise.all([box.drainAt(0), box.drainAt(0), box.drainAt(0)])
+      expect(drained.flatMap(({ sent }) => sent).sort()).toEqual(all.map((each) => each.key))
+      expect(chat.shown).toHaveLength(8)
+    })
+  })
+
+  describe('one channel', () => {
+    const three = ['a', 'b', 'c'].map((name, n) => post({ key: name, dueAt: at + n }))
+
+    test('at most one message a second, in order of time', async () => {
+      const chat = fakeChat()
+      let now = at + 10
+      const box = bench(await open(), chat, { clock: () => now, wait: async (seconds) => void (now += seconds) })
+      await box.queue(...[...three].reverse())
+      expect((await box.drainAt(10)).sent).toEqual(['a', 'b', 'c'])
+      expect(now - at - 10).toBe(2)
+    })
+
+    test('where nobody waits the next tick goes on', async () => {
+      const chat = fakeChat()
+      const box = bench(await open(), chat)
+      await box.queue(...three)
+      expect((await box.drainAt(10)).sent).toEqual(['a'])
+      expect(await box.state('b')).toEqual(['queued', 0])
+      expect((await box.drainAt(70)).sent).toEqual(['b'])
+      expect((await box.drainAt(130)).sent).toEqual(['c'])
+    })
+
+    test('one that waits holds back the later ones of its channel, not those of others', async () => {
+      const chat = fakeChat({ answer: { kind: 'later', afterS: 300 }, arrives: false })
+      const box = bench(await open(), chat)
+      await box.queue(...three, post({ key: 'd', channel: 'C2', dueAt: at + 5 }))
+      expect((await box.drainAt(10)).sent).toEqual(['d'])
+      expect((await box.drainAt(70)).sent).toEqual([])
+      expect((await box.drainAt(310)).sent).toEqual(['a'])
+    })
+
+    test('a look that takes longer than half the hold is not followed by a send: the hold might run out on the way', async () => {
+      const chat = fakeChat(lost)
+      let now = at
+      const slow: Chat = { post: chat.post, find: async (...args) => { now += 100; return chat.find(...args) } }
+      const box = bench(await open(), chat, { clock: () => now })
+      await box.queue(post())
+      await box.drainAt(0)
+      now = at + 30
+      await box.drainAt(30, { ...slow, find: async (...args) => (now < at + 200 ? slow.find(...args) : chat.find(...args)) })
+      expect(chat.calls).toEqual([`post ${key}`, `find ${key}`, `find ${key}`, `find ${key}`, `post ${key}`])
+      expect(chat.shown).toHaveLength(1)
+    })
+  })
+})
