@@ -46,8 +46,15 @@ export async function startRoom(part: Partial<RoomOptions> = {}): Promise<FakeAp
   let base = ''
   const got: Got[] = []
   const room = createRoom({
-    folder: null, signingSecret: secret, botToken, base: () => base, now: () => Date.now(), sites: async () => [northSite, otherSite], log: () => {},
-    ...part, timing: { retryMs: [5, 5, 5], fileMs: 40, ...part.timing }
+    folder: null,
+    signingSecret: secret,
+    botToken,
+    base: () => base,
+    now: () => Date.now(),
+    sites: async () => [northSite, otherSite],
+    log: () => {},
+    ...part,
+    timing: { retryMs: [5, 5, 5], fileMs: 40, ...part.timing }
   })
   const server = createServer((req, res) => void serve(req, res))
   async function serve(req: IncomingMessage, res: ServerResponse): Promise<void> {
@@ -60,12 +67,15 @@ export async function startRoom(part: Partial<RoomOptions> = {}): Promise<FakeAp
     const said = await app.onDelivery(delivery)
     if (said.silent === true) return
     const text = said.body === undefined ? '' : typeof said.body === 'string' ? said.body : JSON.stringify(said.body)
-    res.writeHead(said.status ?? 200, { 'content-type': typeof said.body === 'string' ? 'text/plain' : 'application/json', ...said.headers }).end(text)
+    res
+      .writeHead(said.status ?? 200, { 'content-type': typeof said.body === 'string' ? 'text/plain' : 'application/json', ...said.headers })
+      .end(text)
   }
   base = `http://127.0.0.1:${await listen(server)}`
   let key: string | null = null
   const app: FakeApp = {
-    base, got,
+    base,
+    got,
     onDelivery: () => ({}),
     api: async (method, args, token = botToken) => {
       const form = new URLSearchParams(Object.entries(args).map(([name, value]) => [name, typeof value === 'string' ? value : JSON.stringify(value)]))
@@ -75,7 +85,9 @@ export async function startRoom(part: Partial<RoomOptions> = {}): Promise<FakeAp
     page: async (path, body, headers = {}) => {
       key ??= /name="room-key" content="([0-9a-f]+)"/.exec(await (await fetch(base)).text())?.[1] ?? ''
       const common = { 'x-room-key': key, ...headers }
-      return body === undefined ? fetch(base + path, { headers: common }) : fetch(base + path, { method: 'POST', headers: { ...common, 'content-type': 'application/json' }, body: JSON.stringify(body) })
+      return body === undefined
+        ? fetch(base + path, { headers: common })
+        : fetch(base + path, { method: 'POST', headers: { ...common, 'content-type': 'application/json' }, body: JSON.stringify(body) })
     },
     until: async (look, what = 'it') => {
       for (let i = 0; i < 400; i += 1) {

@@ -1,7 +1,6 @@
 import { DateTime } from 'luxon'
 import { personById, roomIds } from '../people.js'
 import type { Loose } from '../types.js'
-import type { World } from '../world.js'
 import { fail, type Method, ok } from './answers.js'
 
 const authTest: Method = async (world) =>

@@ -26,8 +26,8 @@ export function onlyKeys(check: Check, value: Loose, known: readonly string[], a
 
 /** A text of `min` to `max` characters (code points). */
 export function string(check: Check, value: unknown, at: string, max: number, min = 1): void {
-  if (value === undefined) return problem(check, at, 'missing required field')
-  if (typeof value !== 'string') return problem(check, at, 'must provide a string')
+  if (value === undefined) return void problem(check, at, 'missing required field')
+  if (typeof value !== 'string') return void problem(check, at, 'must provide a string')
   const length = [...value].length
   if (length < min) problem(check, at, `must be more than ${min - 1} characters`)
   if (length > max) problem(check, at, `must be less than ${max + 1} characters`)
@@ -54,7 +54,7 @@ export function optionalText(check: Check, value: unknown, at: string, max: numb
 
 /** A list of `min` to `max` items, each looked at. */
 export function list(check: Check, value: unknown, at: string, max: number, each: (item: Loose, at: string) => void, min = 1): void {
-  if (!Array.isArray(value)) return problem(check, at, value === undefined ? 'missing required field' : 'must provide an array')
+  if (!Array.isArray(value)) return void problem(check, at, value === undefined ? 'missing required field' : 'must provide an array')
   if (value.length < min) problem(check, at, `no fewer than ${min} items allowed`)
   if (value.length > max) problem(check, at, `no more than ${max} items allowed`)
   for (const [i, item] of value.entries()) {

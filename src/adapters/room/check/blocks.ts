@@ -21,7 +21,7 @@ const looks: Readonly<Record<string, { readonly keys: readonly string[]; readonl
 export function blocks(check: Check, value: unknown, at: string, max: number): void {
   list(check, value, at, max, (block, where) => {
     const kind = looks[String(block.type)]
-    if (kind === undefined) return problem(check, `${where}/type`, `unsupported type: ${String(block.type)}`)
+    if (kind === undefined) return void problem(check, `${where}/type`, `unsupported type: ${String(block.type)}`)
     onlyKeys(check, block, ['type', 'block_id', ...kind.keys], where)
     blockId(check, block.block_id, `${where}/block_id`)
     kind.look(check, block, where)
@@ -44,7 +44,7 @@ function section(check: Check, block: Loose, at: string): void {
 
 function context(check: Check, block: Loose, at: string): void {
   list(check, block.elements, `${at}/elements`, 10, (item, where) => {
-    if (item.type === 'image') return element(check, item, where, ['image'])
+    if (item.type === 'image') return void element(check, item, where, ['image'])
     text(check, item, where, 3000, 'any')
   })
 }

@@ -36,7 +36,7 @@ export function element(check: Check, value: unknown, at: string, allowed: reado
   const object = asObject(check, value, at)
   if (object === null) return
   const kind = looks[String(object.type)]
-  if (kind === undefined || !allowed.includes(String(object.type))) return problem(check, at, `unsupported type: ${String(object.type)}`)
+  if (kind === undefined || !allowed.includes(String(object.type))) return void problem(check, at, `unsupported type: ${String(object.type)}`)
   onlyKeys(check, object, ['type', 'action_id', ...kind.keys], at)
   optionalString(check, object.action_id, `${at}/action_id`, 255)
   optionalText(check, object.placeholder, `${at}/placeholder`, 150)
@@ -74,7 +74,7 @@ function options(check: Check, value: unknown, at: string, max: number, kind: 'p
 }
 
 function select(check: Check, element: Loose, at: string): void {
-  if (element.option_groups === undefined) return options(check, element.options, `${at}/options`, 100, 'plain_text')
+  if (element.option_groups === undefined) return void options(check, element.options, `${at}/options`, 100, 'plain_text')
   list(check, element.option_groups, `${at}/option_groups`, 100, (group, where) => {
     onlyKeys(check, group, ['label', 'options'], where)
     text(check, group.label, `${where}/label`, 75, 'plain_text')
@@ -112,14 +112,14 @@ function fileInput(check: Check, element: Loose, at: string): void {
 export function image(check: Check, element: Loose, at: string): void {
   string(check, element.alt_text, `${at}/alt_text`, 2000)
   if ((element.image_url === undefined) === (element.slack_file === undefined))
-    return problem(check, at, 'must provide exactly one of image_url and slack_file')
+    return void problem(check, at, 'must provide exactly one of image_url and slack_file')
   if (element.image_url !== undefined) {
     string(check, element.image_url, `${at}/image_url`, 3000)
-    return shaped(check, element.image_url, `${at}/image_url`, /^https?:\/\//)
+    return void shaped(check, element.image_url, `${at}/image_url`, /^https?:\/\//)
   }
   const file = asObject(check, element.slack_file, `${at}/slack_file`)
   if (file === null) return
-  if ((file.id === undefined) === (file.url === undefined)) return problem(check, `${at}/slack_file`, 'must provide exactly one of id and url')
+  if ((file.id === undefined) === (file.url === undefined)) return void problem(check, `${at}/slack_file`, 'must provide exactly one of id and url')
   const id = file.id ?? /\/room\/files\/(F[0-9A-F]{20})/.exec(String(file.url))?.[1]
   if (!check.fileReady(id)) problem(check, `${at}/slack_file`, 'invalid slack file')
 }

@@ -1,5 +1,5 @@
 /** Drawing of the blocks of a message, a form or the home. */
-export const blocksScript = String.raw`
+export const blocksScript = `
 import { control, picture } from './elements.js'
 import { said } from './markup.js'
 import { make } from './talk.js'

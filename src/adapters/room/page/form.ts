@@ -1,5 +1,5 @@
 /** Forms: fields with their labels, what is wrong beside the field it is wrong with. */
-export const formScript = String.raw`
+export const formScript = `
 import { drawBlocks } from './blocks.js'
 import { group, options } from './elements.js'
 import { said } from './markup.js'

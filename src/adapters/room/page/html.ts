@@ -49,7 +49,7 @@ ${meta('room-shortcuts', JSON.stringify(shortcuts))}
 <title>Seamhand, local room</title>
 <link rel="icon" href="/room/assets/mark.svg">
 <link rel="stylesheet" href="/room/assets/page.css">
-<script type="module" src="/room/assets/main.js"></script>
+<script type="module" src="/room/assets/whole.js"></script>
 </head>
 <body>
 <a class="skip" href="#message">Skip to the message box</a>

@@ -6,18 +6,18 @@ import { css } from './css.js'
 import { elementsScript } from './elements.js'
 import { formScript } from './form.js'
 import { html } from './html.js'
-import { mainScript } from './main.js'
 import { markupScript } from './markup.js'
 import { messagesScript } from './messages.js'
 import { suggestScript } from './suggest.js'
 import { talkScript } from './talk.js'
+import { wholeScript } from './whole.js'
 
 /** A plain patch of our own colour: the tab of the page is found by it. */
 const mark = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 16 16"><rect width="16" height="16" fill="#0f5c4a"/></svg>'
 
 /** All that the page needs, from here: nothing is fetched from elsewhere, and it works with no network. */
 const assets: Readonly<Record<string, string>> = {
-  'main.js': mainScript,
+  'whole.js': wholeScript,
   'talk.js': talkScript,
   'markup.js': markupScript,
   'blocks.js': blocksScript,

@@ -1,5 +1,5 @@
 /** The log of a channel: messages in their order, replies under what they answer. */
-export const messagesScript = String.raw`
+export const messagesScript = `
 import { drawBlocks } from './blocks.js'
 import { marked, plain } from './markup.js'
 import { attempt, here, make, names, post } from './talk.js'

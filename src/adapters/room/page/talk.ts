@@ -1,5 +1,5 @@
 /** Talking to the server, and what the page stands for: its site, person, language, units and clock. */
-export const talkScript = String.raw`
+export const talkScript = `
 const query = new URLSearchParams(location.search)
 const key = document.querySelector('meta[name="room-key"]').content
 const kept = (name) => { try { return localStorage.getItem('room-' + name) ?? '' } catch { return '' } }

@@ -1,5 +1,5 @@
 /** The page as a whole: which site, who, what is new, and what is sent. */
-export const mainScript = String.raw`
+export const wholeScript = `
 import { drawBlocks } from './blocks.js'
 import { showForm } from './form.js'
 import { clearLog, showMessages, showRemoved, toEnd, whenReplying } from './messages.js'
