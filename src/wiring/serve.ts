@@ -1,0 +1,144 @@
+import { randomBytes } from 'node:crypto'
+import { healthHandler } from '../adapters/http/health.js'
+import { type Handler, type Listening, listen } from '../adapters/http/server.js'
+import { channelIdOf, createRoom, type Room, roomPeople, type RoomSite } from '../adapters/room/index.js'
+import { createSlack, type Slack } from '../adapters/slack/app.js'
+import { outboxTable } from '../adapters/store/outbox-table.js'
+import type { OpenStore } from '../adapters/terminal/tools.js'
+import { startTicker } from '../adapters/ticker.js'
+import type { Slots } from '../bot/chat-ports.js'
+import type { Ports } from '../bot/context.js'
+import type { Weather } from '../bot/ports.js'
+import { tick } from '../bot/posts/tick.js'
+import { settingsOf } from '../bot/session/session.js'
+import { createTalk } from '../bot/talk/create-talk.js'
+import type { Config, SlackChoice } from '../config.js'
+import type { Instant } from '../core/instant.js'
+import type { Wired } from './tools.js'
+import { choiceOf, liveFrom, weatherOf } from './weather.js'
+
+const local = 'local'
+const loopback = '127.0.0.1'
+
+/** Everything of the running bot that the parts below share. */
+interface Running {
+  readonly config: Config
+  readonly wired: Wired
+  readonly store: OpenStore
+  readonly slots: Slots
+  readonly ports: Ports
+  readonly now: () => Instant
+}
+
+/** The bot until it is told to stop: in Slack, or in the local room where there are no Slack settings. Exit code. */
+export async function serve(config: Config, wired: Wired, stopped: Promise<unknown>): Promise<number> {
+  const store = await wired.openStore(null)
+  const database = wired.databaseOf(store)
+  const live = liveFrom(config, database)
+  const now = wired.terminal.now
+  const weather: Weather = weatherOf(choiceOf(config), () => live, now())
+  const ports: Ports = { store, weather, sheets: wired.sheets(null), ...wired.defaults }
+  const outbox = outboxTable(database)
+  const running: Running = { config, wired, store, slots: outbox, ports, now }
+  const chat = config.slack === null ? await openRoom(running) : await openSlack(running, config.slack)
+  const ticker = startTicker(async (at) => {
+    for (const { settings } of await places(running)) if (!settings.closed && !settings.invented) await live.refresh(settings, at)
+    await tick(at, {
+      ...ports,
+      slots: outbox,
+      channelOf: (site, { channel }) => channel ?? (config.slack === null ? channelIdOf(site.site) : null),
+      drain: { outbox, chat: chat.slack.chat, clock: now, wait: (seconds) => new Promise((go) => setTimeout(go, seconds * 1000)), note: (what) => wired.log.warn(what, 'post not sent') }
+    })
+  }, { now, failed: (error) => void wired.defaults.report(error, { part: 'tick' }) })
+  wired.terminal.out(`ready ${chat.listening.base}\n`)
+  await stopped
+  await ticker.stop()
+  await chat.close()
+  await store.close()
+  return 0
+}
+
+interface InChat {
+  readonly slack: Slack
+  readonly listening: Listening
+  close(): Promise<void>
+}
+
+async function openSlack(running: Running, choice: NonNullable<SlackChoice>): Promise<InChat> {
+  const { config, wired, store, ports, now } = running
+  const slack = await createSlack({
+    mode: choice, apiUrl: config.SLACK_API_URL, talk: createTalk(ports, store), workspaceOf: (team) => team, room: false, now, log: wired.log
+  })
+  const host = config.HOST ?? (choice.kind === 'http' ? '0.0.0.0' : loopback)
+  const listening = await listen(host, config.PORT, [health(running, () => slack.ready()), events(() => slack)], (error) => report(running, error))
+  await slack.start()
+  return { slack, listening, close: () => closeAll(listening, slack, null) }
+}
+
+/** The same app, talking to the stand-in on its own port; secrets are made for this run. */
+async function openRoom(running: Running): Promise<InChat> {
+  const { config, wired, store, ports, now } = running
+  for (const { id, role } of roomPeople) await store.savePerson(local, id, { role })
+  const secret = randomBytes(24).toString('hex')
+  const botToken = `xoxb-${randomBytes(24).toString('hex')}`
+  let slack: Slack | null = null
+  let base = ''
+  const room = createRoom({
+    folder: config.DATABASE_URL === undefined ? config.SEAMHAND_DATA : null, signingSecret: secret, botToken, base: () => base,
+    now: () => now() * 1000, sites: () => roomSites(running), log: (message, fields) => wired.log.warn(fields, message)
+  })
+  const handlers = [health(running, () => slack?.ready() ?? false), events(() => slack), room.handle]
+  const listening = await listen(loopback, config.PORT, handlers, (error) => report(running, error))
+  base = listening.base
+  const talk = createTalk(ports, { siteOfChannel: (workspace, channel) => siteOfRoom(running, workspace, channel) })
+  slack = await createSlack({
+    mode: { kind: 'http', signingSecret: secret, botToken }, apiUrl: `${base}/api/`, talk, workspaceOf: () => local, room: true, now, log: wired.log
+  })
+  await slack.start()
+  const open = slack
+  return { slack, listening, close: () => closeAll(listening, open, room) }
+}
+
+/** First nobody new, then what was accepted, then the rest. */
+async function closeAll(listening: Listening, slack: Slack, room: Room | null): Promise<void> {
+  const closing = listening.close()
+  await slack.stop()
+  await room?.close()
+  await closing
+}
+
+function events(slack: () => Slack | null): Handler {
+  return (req, res) => {
+    const open = slack()
+    if (open === null || (req.url ?? '').split('?')[0] !== '/slack/events') return false
+    open.listener(req, res)
+    return true
+  }
+}
+
+function health({ store, slots }: Running, chat: () => boolean): Handler {
+  const answers = (run: () => Promise<unknown>) => async () => run().then(() => true, () => false)
+  return healthHandler({ store: answers(() => store.sites(local)), chat, weather: () => true, outbox: answers(() => slots.claimed(local, [])) })
+}
+
+function report({ wired }: Running, error: unknown): void {
+  wired.defaults.report(error, { part: 'http' })
+}
+
+async function places({ slots }: Running) {
+  const kept = await slots.keptSites()
+  return Promise.all(kept.map(async ({ key, base, state }) => ({ key, settings: await settingsOf({ base, state: async () => state }) })))
+}
+
+async function roomSites(running: Running): Promise<readonly RoomSite[]> {
+  const sites = (await places(running)).filter(({ key }) => key.workspace === local)
+  return sites.map(({ key, settings: { channel, invented, closed, lang, units } }) => ({ name: key.site, title: key.site, channel, invented, closed, lang, units }))
+}
+
+/** In the room every site has a channel of its own, set or by its name. */
+async function siteOfRoom(running: Running, workspace: string, channel: string): Promise<string | null> {
+  const set = await running.store.siteOfChannel(workspace, channel)
+  if (set !== null) return set
+  const names = await running.store.sites(workspace)
+  return names.find((name) => channelIdOf(name) === channel) ?? null
+}

@@ -1,0 +1,63 @@
+import { LimitsError, onlySheet, readSheets, resolveKept } from '../adapters/limits/files.js'
+import { createLog, reportBug } from '../adapters/log.js'
+import { manifestYaml } from '../adapters/slack/manifest.js'
+import { openPostgres } from '../adapters/store/open-postgres.js'
+import { openSqlite } from '../adapters/store/open-sqlite.js'
+import { outboxTable } from '../adapters/store/outbox-table.js'
+import type { Database } from '../adapters/store/schema.js'
+import { createStore } from '../adapters/store/store.js'
+import { Stop, type Terminal } from '../adapters/terminal/io.js'
+import type { OpenStore, Tools } from '../adapters/terminal/tools.js'
+import type { Config } from '../config.js'
+import { choiceOf, liveFrom, refreshedFirst, weatherOf } from './weather.js'
+
+/** What the subcommands get, with what the server needs besides. */
+export interface Wired extends Tools {
+  readonly log: ReturnType<typeof createLog>
+  databaseOf(store: OpenStore): Database
+}
+
+/** `server`: this process is the one server of its SQLite file. */
+export function wire(config: Config, terminal: Terminal, server: boolean): Wired {
+  const log = createLog(config.LOG_LEVEL)
+  const folder = config.SEAMHAND_LIMITS ?? null
+  const standard = orStop(() => readSheets(folder))
+  const databases = new WeakMap<OpenStore, Database>()
+  const databaseOf = (store: OpenStore): Database => {
+    const database = databases.get(store)
+    if (database === undefined) throw new Error('a store that was not opened here')
+    return database
+  }
+  return {
+    terminal,
+    log,
+    databaseOf,
+    defaults: { lang: config.SEAMHAND_LANG, units: config.SEAMHAND_UNITS, report: (error, context) => reportBug(log, error, context) },
+    openStore: async (at) => {
+      const url = at === null ? config.DATABASE_URL : undefined
+      const database = url === undefined ? await openSqlite(at ?? config.SEAMHAND_DATA, { server }) : await openPostgres(url)
+      const store = createStore(database)
+      databases.set(store, database)
+      return store
+    },
+    weather: async (choice, issuedAt, store) =>
+      weatherOf(choice ?? choiceOf(config), () => refreshedFirst(liveFrom(config, databaseOf(store))), issuedAt),
+    sheets: (file) => (file === null ? standard : orStop(() => onlySheet(file, folder))),
+    resolveSheet: resolveKept,
+    manifest: manifestYaml,
+    posting: (store, at) => {
+      const outbox = outboxTable(databaseOf(store))
+      const note = (what: object) => log.warn(what, 'post not sent')
+      return { slots: outbox, channelOf: (_site, { channel }) => channel, drain: { outbox, chat: null, clock: () => at, wait: null, note } }
+    }
+  }
+}
+
+function orStop<T>(make: () => T): T {
+  try {
+    return make()
+  } catch (error) {
+    if (error instanceof LimitsError) throw new Stop(error.message, 1, 'config')
+    throw error
+  }
+}
