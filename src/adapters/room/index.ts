@@ -37,16 +37,21 @@ const routes: Readonly<Record<string, Route>> = {
 export function createRoom(options: RoomOptions): Room {
   const world = createWorld(options)
   const key = randomBytes(24).toString('hex')
+  let closing = false
   return {
     handle: async (req, res) => {
-      const url = new URL(req.url ?? '/', 'http://room.invalid')
-      if (!(url.pathname === '/' || url.pathname.startsWith('/room/') || url.pathname.startsWith('/api/'))) return false
-      await answer(world, key, req, res, url).catch((error: unknown) => wentWrong(world, res, error))
+      const url = URL.parse(`http://room.invalid${req.url ?? '/'}`)
+      if (url === null || !(url.pathname === '/' || url.pathname.startsWith('/room/') || url.pathname.startsWith('/api/'))) return false
+      // The bot's own calls go on to the end: what was accepted is finished.
+      if (closing && !/^\/(api|room\/(hook|ticket))\//.test(url.pathname)) sendJson(res, 503, { error: 'closing' }, { connection: 'close' })
+      else await answer(world, key, req, res, url).catch((error: unknown) => wentWrong(world, res, error))
       return true
     },
     close: async () => {
-      for (const timer of world.timers) clearTimeout(timer)
+      closing = true
       world.changes.close()
+      await Promise.all(world.running)
+      for (const timer of world.timers) clearTimeout(timer)
       world.journal.close()
     }
   }

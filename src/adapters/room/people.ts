@@ -1,4 +1,4 @@
-export const roles = ['crew', 'supervisor', 'inspector'] as const
+const roles = ['crew', 'supervisor', 'inspector'] as const
 export type RoomRole = (typeof roles)[number]
 
 export interface RoomPerson {

@@ -7,7 +7,7 @@ import { type RoomPerson, roomIds } from './people.js'
 import { notice, personMessage } from './post.js'
 import { shownMessage } from './shown.js'
 import type { Aside } from './types.js'
-import type { World } from './world.js'
+import { track, type World } from './world.js'
 
 export interface Said {
   readonly channel: RoomChannel
@@ -31,7 +31,7 @@ function sayCommand(world: World, said: Said): string {
   if (!isRoomCommand(word.toLowerCase()))
     notice(world, channel.id, person.id, `${word} is not a valid command. Try /seamhand ${word.slice(1)} or /seamhand help.`)
   else if (said.thread !== null) notice(world, channel.id, person.id, `${word} is not supported in threads. Write it without the slash.`)
-  else void runCommand(world, said, word.toLowerCase(), text.slice(word.length).trim(), typed.ts)
+  else track(world, runCommand(world, said, word.toLowerCase(), text.slice(word.length).trim(), typed.ts))
   return typed.ts
 }
 

@@ -30,6 +30,8 @@ export interface World {
   readonly uploads: Map<string, { readonly name: string; readonly alt: string | null; bytes: Buffer | null }>
   /** Ends what waits: retries and late files. */
   readonly timers: Set<NodeJS.Timeout>
+  /** Deliveries under way: the room closes after them. */
+  readonly running: Set<Promise<void>>
 }
 
 export function createWorld(options: RoomOptions): World {
@@ -51,7 +53,8 @@ export function createWorld(options: RoomOptions): World {
     channels: async () => channelsOf(await settings.sites()),
     asides: new Map(),
     uploads: new Map(),
-    timers: new Set()
+    timers: new Set(),
+    running: new Set()
   }
 }
 
@@ -62,4 +65,14 @@ export function later(world: World, ms: number, run: () => void): void {
     run()
   }, ms)
   world.timers.add(timer)
+}
+
+/** Lets something run by itself: what goes wrong in it is logged, and the room waits for it when it closes. */
+export function track(world: World, work: Promise<void>): void {
+  const tracked = work
+    .catch((error: unknown) =>
+      world.settings.log('the room failed', { error: error instanceof Error ? (error.stack ?? error.message) : String(error) })
+    )
+    .finally(() => world.running.delete(tracked))
+  world.running.add(tracked)
 }

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { channelIdOf } from '../../../src/adapters/room/index.js'
-import { type FakeApp, type Got, startRoom } from '../../support/room.js'
+import { type FakeApp, type Got, type Loose, startRoom } from '../../support/room.js'
 
 let app: FakeApp
 beforeEach(async () => {
@@ -10,7 +10,7 @@ afterEach(() => app.close())
 
 const demo = channelIdOf('demo')
 const say = (text: string, user = 'crew', site = 'demo') => app.page('/room/say', { site, user, text })
-const messages = async (user = 'crew', site = 'demo'): Promise<Record<string, any>[]> =>
+const messages = async (user = 'crew', site = 'demo'): Promise<Loose[]> =>
   (await app.page(`/room/messages?site=${site}&user=${user}`)).json() as never
 const got = (what: (delivery: Got) => boolean) => app.until(() => app.got.find(what))
 
@@ -48,10 +48,9 @@ describe('calls of the bot', () => {
     expect((await app.api('conversations.history', { channel: 'C0NORTH', limit: 1, cursor: page.response_metadata.next_cursor })).body).toMatchObject(
       { has_more: false, messages: [{ text: 'one' }] }
     )
-    expect((await app.api('conversations.replies', { channel: 'C0NORTH', ts: first.ts })).body.messages.map((message: any) => message.text)).toEqual([
-      'one',
-      'in the thread'
-    ])
+    expect(
+      (await app.api('conversations.replies', { channel: 'C0NORTH', ts: first.ts })).body.messages.map((message: Loose) => message.text)
+    ).toEqual(['one', 'in the thread'])
     expect((await app.api('conversations.history', { channel: 'C0NORTH', oldest: first.ts, latest: third.ts })).body.messages).toEqual([])
     expect((await app.api('conversations.history', { channel: 'C0NORTH', oldest: first.ts, inclusive: true })).body.messages).toHaveLength(2)
   })

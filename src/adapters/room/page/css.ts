@@ -20,6 +20,7 @@ h1 { font-size: 1.25rem; letter-spacing: .01em; }
 h2 { font-size: 1rem; }
 ul { list-style: none; }
 fieldset { border: 0; min-width: 0; }
+legend { padding: 0; }
 .quiet, small { color: var(--quiet); font-size: .9375rem; }
 :focus-visible { outline: 3px solid var(--focus); outline-offset: 2px; border-radius: 4px; }
 .skip { position: absolute; left: -100vw; top: 0; background: var(--sheet); color: var(--ink); padding: .75rem; z-index: 9; }
@@ -66,9 +67,9 @@ nav h2 { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-pat
 #home-body { display: grid; gap: .5rem; padding-bottom: .5rem; }
 
 main { flex: 1; display: flex; flex-direction: column; min-height: 0; min-width: 0; }
-.site-head { padding: .625rem 1rem; border-bottom: 1px solid var(--line); }
+.site-head { position: sticky; top: 0; z-index: 1; background: var(--paper); padding: .5rem 1rem; border-bottom: 1px solid var(--line); }
 .site-head h2 { font-size: 1.1875rem; }
-#log { flex: 1; overflow-y: auto; padding: .5rem 1rem 1rem; min-height: 16rem; max-height: 70dvh; }
+#log { flex: 1; padding: .5rem 1rem 1rem; }
 .message { display: grid; grid-template-columns: 100%; gap: .25rem; padding: .75rem 0 .375rem; border-bottom: 1px solid var(--line); }
 .message > header { display: flex; flex-wrap: wrap; gap: .125rem .625rem; align-items: baseline; }
 .who { font-weight: 700; }
@@ -82,17 +83,21 @@ main { flex: 1; display: flex; flex-direction: column; min-height: 0; min-width:
 .replies { margin: .25rem 0 0 .25rem; padding-left: .875rem; border-left: 2px solid var(--line); }
 .replies .message:last-child { border-bottom: 0; }
 .block-head { font-size: 1.1875rem; line-height: 1.3; }
-.block-section { display: grid; gap: .5rem; }
+.block-section { display: grid; gap: .5rem; justify-items: start; }
 .fields { display: grid; gap: .375rem 1rem; }
 .block-context { display: flex; flex-wrap: wrap; gap: .25rem .75rem; color: var(--quiet); font-size: .9375rem; align-items: center; }
 .block-context img { max-height: 1.5rem; width: auto; }
+.block-section .fields { width: 100%; }
 .block-actions { display: flex; flex-wrap: wrap; gap: .5rem; align-items: center; }
 figcaption { color: var(--quiet); font-size: .9375rem; }
 
 .trouble { color: var(--warn); background: var(--warn-tint); font-weight: 600; padding: .5rem 1rem; }
 .trouble:empty { display: none; }
-.composer { position: sticky; bottom: 0; background: var(--paper); border-top: 2px solid var(--ink); padding: .625rem 1rem max(.625rem, env(safe-area-inset-bottom)); }
-.write { display: grid; grid-template-columns: auto 1fr auto; gap: .5rem; align-items: end; }
+.composer { position: sticky; bottom: 0; z-index: 1; background: var(--paper); border-top: 2px solid var(--ink); padding: .625rem 1rem max(.625rem, env(safe-area-inset-bottom)); }
+.write { display: grid; grid-template: 'text text' auto 'photo send' auto / auto 1fr; gap: .5rem; align-items: end; }
+.write textarea { grid-area: text; }
+.write .attach { grid-area: photo; }
+.write .main { grid-area: send; justify-self: end; min-width: 9rem; }
 .write textarea { width: 100%; resize: none; }
 .attach { position: relative; }
 .attach input { position: absolute; inset: 0; opacity: 0; width: 100%; height: 100%; cursor: pointer; }
@@ -121,13 +126,14 @@ dialog form h2 { margin: 0; }
 .form-end button { min-width: 7rem; }
 dialog .trouble { border-radius: 4px; }
 
+@media (max-width: 559px) { .brand p { display: none; } }
 @media (min-width: 900px) {
   body { display: grid; grid-template-columns: 22rem minmax(0, 1fr); height: 100dvh; }
   .side { overflow-y: auto; border-bottom: 0; border-right: 2px solid var(--ink); align-content: start; padding-top: 1rem; }
   #sites { display: grid; grid-template-columns: minmax(0, 1fr); }
   nav h2 { position: static; width: auto; height: auto; clip-path: none; padding-bottom: .375rem; }
   main { height: 100dvh; }
-  #log { max-height: none; padding-inline: 1.5rem; }
+  #log { overflow-y: auto; min-height: 0; padding-inline: 1.5rem; }
   .site-head, .composer { padding-inline: 1.5rem; }
   .message { grid-template-columns: 8.5rem minmax(0, 46rem); column-gap: 1rem; }
   .message > header { display: grid; align-content: start; justify-items: start; }
@@ -136,7 +142,7 @@ dialog .trouble { border-radius: 4px; }
   .replies .message > header { display: flex; }
   .replies .message > footer { grid-column: 1; }
   .fields { grid-template-columns: 1fr 1fr; }
-  .write { max-width: 56rem; }
+  .write { max-width: 56rem; grid-template: 'photo text send' auto / auto 1fr auto; }
+  .write .main { min-width: 0; }
 }
-@media (prefers-reduced-motion: no-preference) { #log { scroll-behavior: auto; } }
 `

@@ -46,7 +46,7 @@ const shapes = {
   date: { year: 'numeric', month: 'long', day: 'numeric' }, date_pretty: { year: 'numeric', month: 'long', day: 'numeric' },
   date_short: { year: 'numeric', month: 'short', day: 'numeric' }, date_short_pretty: { year: 'numeric', month: 'short', day: 'numeric' },
   date_long: { weekday: 'long', year: 'numeric', month: 'long', day: 'numeric' }, date_long_pretty: { weekday: 'long', year: 'numeric', month: 'long', day: 'numeric' },
-  time: { hour: '2-digit', minute: '2-digit' }, time_secs: { hour: '2-digit', minute: '2-digit', second: '2-digit' }
+  time: { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' }, time_secs: { hour: '2-digit', minute: '2-digit', second: '2-digit', hourCycle: 'h23' }
 }
 
 /** In the reader's own zone. */

@@ -6,6 +6,7 @@ import { attempt, here, make, names, post } from './talk.js'
 
 const log = document.getElementById('log')
 const shortcuts = JSON.parse(document.querySelector('meta[name="room-shortcuts"]').content)
+const wide = matchMedia('(min-width: 900px)')
 const nodes = new Map()
 let onReply = () => {}
 
@@ -27,15 +28,22 @@ export function showRemoved(list) {
 
 /** Keeps to the end, unless a person is reading further up. */
 export function showMessages(list) {
-  const atEnd = log.scrollHeight - log.scrollTop - log.clientHeight < 80
+  const room = scroller()
+  const atEnd = room.scrollHeight - room.scrollTop - room.clientHeight < 80
   for (const message of list) place(message, drawn(message))
   if (list.length > 0 && atEnd) toEnd()
 }
 
+/** On a phone the page itself scrolls, so that the log has all of the screen. */
+function scroller() {
+  return wide.matches ? log : document.scrollingElement
+}
+
 export function toEnd() {
-  log.scrollTop = log.scrollHeight
+  const down = () => { scroller().scrollTop = scroller().scrollHeight }
+  down()
   // Pictures grow when they come.
-  for (const img of log.querySelectorAll('img')) if (!img.complete) img.addEventListener('load', () => { log.scrollTop = log.scrollHeight }, { once: true })
+  for (const img of log.querySelectorAll('img')) if (!img.complete) img.addEventListener('load', down, { once: true })
 }
 
 function place(message, node) {
