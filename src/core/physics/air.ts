@@ -1,5 +1,5 @@
 import { above, within } from './range.js'
-import { saturatedIceC, saturatedWaterC, saturationIcePa, saturationWaterPa } from './saturation.js'
+import { magnusDewPointC, saturatedIceC, saturatedWaterC, saturationIcePa, saturationWaterPa } from './saturation.js'
 
 /**
  * The state of moist air. Relative humidity and dew point are over water at every temperature, as weather services
@@ -41,10 +41,20 @@ export function vapourPa(airC: number, rhPct: number): number {
   return (saturationWaterPa(airC) * rhPct) / 100
 }
 
-/** Dew point over water, °C; never above the air temperature. */
+/** Below this dew point, °C, it is reckoned as weather services do; between it and 0 °C the two ways are met gradually. */
+const asReportedBelowC = -2
+
+/**
+ * Dew point over water, °C; never above the air temperature. From 0 °C up by ASHRAE; below, as weather services reckon it: by
+ * the Magnus form of WMO-No. 8 at both ends. The two lie up to 0.04 K apart, which is no step, as they are mixed down to −2 °C.
+ */
 export function dewPointC(airC: number, rhPct: number): number {
   const pa = vapourPa(airC, rhPct)
-  return rhPct === 100 ? airC : Math.min(airC, saturatedWaterC(pa))
+  if (rhPct === 100) return airC
+  const dewC = saturatedWaterC(pa)
+  if (dewC >= 0) return Math.min(airC, dewC)
+  const share = Math.min(1, dewC / asReportedBelowC)
+  return Math.min(airC, dewC + share * (magnusDewPointC(airC, rhPct) - dewC))
 }
 
 /** Frost point over ice, °C; null where the dew point is 0 °C or above. In air beyond ice saturation it is above the air temperature. */
@@ -62,7 +72,13 @@ export function condensationC(airC: number, rhPct: number): number {
 export function relativeHumidityPct(airC: number, dewC: number): number {
   within('airC', airC, -90, 90)
   within('dewC', dewC, -110, 90)
-  return dewC >= airC ? 100 : (100 * saturationWaterPa(dewC)) / saturationWaterPa(airC)
+  if (dewC >= airC) return 100
+  let rhPct = (100 * saturationWaterPa(dewC)) / saturationWaterPa(airC)
+  // The dew point below 0 °C is not quite the inverse of that curve: two steps along its slope meet it to 1e-9 %.
+  for (let step = 0; dewC < 0 && step < 3; step += 1) {
+    rhPct *= saturationWaterPa(dewC) / saturationWaterPa(dewPointC(airC, Math.min(100, rhPct)))
+  }
+  return Math.min(100, rhPct)
 }
 
 /** Humidity ratio, kg of water per kg of dry air, from vapour pressure (Pa) and total pressure (500…1100 hPa, above the vapour's). */

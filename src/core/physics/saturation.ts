@@ -68,3 +68,10 @@ function newton(goal: number, startC: number, curve: (tC: number) => number, slo
   }
   return tC
 }
+
+/** Dew point, °C, by the Magnus form over water at the air's and at the dew point's end (WMO-No. 8, annex 4.B), from rh > 0…100 %. */
+export function magnusDewPointC(airC: number, rhPct: number): number {
+  const { b, c } = magnus
+  const goal = Math.log(rhPct / 100) + (b * airC) / (c + airC)
+  return (c * goal) / (b - goal)
+}
