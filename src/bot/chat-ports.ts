@@ -54,7 +54,11 @@ export interface Outbox {
    */
   take(now: Instant, holdUntil: Instant, count: number): Promise<readonly QueuedPost[]>
   /** Puts a post back or ends it. What was sent stays sent. */
-  settle(workspace: string, key: string, change: { readonly state: PostState; readonly nextAt: Instant; readonly attempts: number; readonly messageTs: string | null }): Promise<void>
+  settle(
+    workspace: string,
+    key: string,
+    change: { readonly state: PostState; readonly nextAt: Instant; readonly attempts: number; readonly messageTs: string | null }
+  ): Promise<void>
   /** Posts by slot key, for looking. */
   post(workspace: string, key: string): Promise<QueuedPost | null>
   /** Ends every queued post that was due before an instant as skipped; which ones. */

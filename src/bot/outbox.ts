@@ -105,9 +105,7 @@ async function fate(post: QueuedPost, at: Instant, chat: Chat, pace: Pace, ports
   return send(post, channel, at, chat, pace, ports)
 }
 
-async function send(
-  post: QueuedPost, channel: string, at: Instant, chat: Chat, pace: Pace, ports: DrainPorts
-): Promise<Change> {
+async function send(post: QueuedPost, channel: string, at: Instant, chat: Chat, pace: Pace, ports: DrainPorts): Promise<Change> {
   const { workspace, key, attempts } = post
   const back = (afterS: number): Change => ({ state: post.state, nextAt: ports.clock() + afterS, attempts, messageTs: null })
   const start = ports.clock()

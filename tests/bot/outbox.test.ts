@@ -3,10 +3,10 @@ import { outboxTable } from '../../src/adapters/store/outbox-table.js'
 import type { Database } from '../../src/adapters/store/schema.js'
 import { createStore } from '../../src/adapters/store/store.js'
 import type { Chat } from '../../src/bot/chat-ports.js'
-import { drain, type DrainPorts, type PostNote } from '../../src/bot/outbox.js'
+import { type DrainPorts, drain, type PostNote } from '../../src/bot/outbox.js'
 import type { Post } from '../../src/bot/ports.js'
 import { at, batch, demo } from '../adapters/store/drafts.js'
-import { fakeChat, type FakeChat } from '../support/chat.js'
+import { type FakeChat, fakeChat } from '../support/chat.js'
 import { forEachDatabase } from '../support/databases.js'
 
 const key = 'local/demo/morning/2026-05-04'
@@ -32,7 +32,13 @@ function bench(database: Database, chat: FakeChat, change: Partial<DrainPorts> =
     queue: async (...posts) => void (await createStore(database).append(demo, at, null, async () => batch({ posts, reply: 1 }))),
     drainAt: (seconds, other = chat) =>
       drain(at + seconds, {
-        outbox, chat: other, channelOf: () => null, clock: () => at + seconds, wait: null, note: (note) => void notes.push(note), ...change
+        outbox,
+        chat: other,
+        channelOf: () => null,
+        clock: () => at + seconds,
+        wait: null,
+        note: (note) => void notes.push(note),
+        ...change
       }),
     state: async (of = key) => {
       const found = await outbox.post('local', of)
@@ -87,9 +93,7 @@ forEachDatabase((open) => {
       const box = bench(await open(), chat)
       await box.queue(post())
       for (let second = 0; second <= 600; second += 10) await box.drainAt(second)
-      expect(chat.calls).toEqual([
-        `post ${key}`, `find ${key}`, `post ${key}`, `find ${key}`, `post ${key}`, `find ${key}`, `post ${key}`
-      ])
+      expect(chat.calls).toEqual([`post ${key}`, `find ${key}`, `post ${key}`, `find ${key}`, `post ${key}`, `find ${key}`, `post ${key}`])
       expect(chat.shown).toHaveLength(1)
       expect(await box.state()).toEqual(['sent', 4])
     })
@@ -169,7 +173,10 @@ forEachDatabase((open) => {
     })
 
     test('stale while unknown: looked up once more, never sent again', async () => {
-      for (const [first, state] of [[sentUnseen, 'sent'], [lost, 'skipped']] as const) {
+      for (const [first, state] of [
+        [sentUnseen, 'sent'],
+        [lost, 'skipped']
+      ] as const) {
         const chat = fakeChat(first)
         const box = bench(await open(), chat)
         await box.queue(post())
@@ -266,7 +273,10 @@ forEachDatabase((open) => {
     test('at most one message a second, in order of time', async () => {
       const chat = fakeChat()
       let now = at + 10
-      const box = bench(await open(), chat, { clock: () => now, wait: async (seconds) => void (now += seconds) })
+      async function wait(seconds: number) {
+        now += seconds
+      }
+      const box = bench(await open(), chat, { clock: () => now, wait })
       await box.queue(...[...three].reverse())
       expect((await box.drainAt(10)).sent).toEqual(['a', 'b', 'c'])
       expect(now - at - 10).toBe(2)
@@ -294,7 +304,13 @@ forEachDatabase((open) => {
     test('a look that takes longer than half the hold is not followed by a send: the hold might run out on the way', async () => {
       const chat = fakeChat(lost)
       let now = at
-      const slow: Chat = { post: chat.post, find: async (...args) => { now += 100; return chat.find(...args) } }
+      const slow: Chat = {
+        post: chat.post,
+        find: async (...args) => {
+          now += 100
+          return chat.find(...args)
+        }
+      }
       const box = bench(await open(), chat, { clock: () => now })
       await box.queue(post())
       await box.drainAt(0)

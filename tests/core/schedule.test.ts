@@ -67,8 +67,13 @@ describe('the first instant of a local day at or after a time', () => {
 })
 
 const site: Scheduled = {
-  workspace: 'T1', name: 'north', zone: 'Europe/Berlin', times: { morning: '05:30', evening: '17:00' }, days: [1, 2, 3, 4, 5, 6],
-  posts: ['morning', 'evening'], closed: false
+  workspace: 'T1',
+  name: 'north',
+  zone: 'Europe/Berlin',
+  times: { morning: '05:30', evening: '17:00' },
+  days: [1, 2, 3, 4, 5, 6],
+  posts: ['morning', 'evening'],
+  closed: false
 }
 /** 2026-05-04 is a Monday; Berlin is two hours ahead. */
 const dueAt = iso('2026-05-04T03:30:00Z')
@@ -88,7 +93,8 @@ describe('what is due', () => {
     const evening = iso('2026-05-04T15:00:00Z')
     expect(due(evening, site, ['morning', 'evening']).due.map(({ kind }) => kind)).toEqual(['evening'])
     expect(due(evening, { ...site, times: { morning: '16:00', evening: '15:00' } }, ['morning', 'evening']).due.map(({ kind }) => kind)).toEqual([
-      'evening', 'morning'
+      'evening',
+      'morning'
     ])
     expect(due(dueAt, site, ['watch']).due).toEqual([])
     expect(due(dueAt, { ...site, posts: ['evening'] }, ['morning']).due).toEqual([])

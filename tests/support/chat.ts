@@ -19,7 +19,10 @@ export function fakeChat(...turns: readonly Turn[]): FakeChat {
   const shown: Outgoing[] = []
   const calls: string[] = []
   const chat: FakeChat = {
-    shown, calls, turns: [...turns], history: 'readable',
+    shown,
+    calls,
+    turns: [...turns],
+    history: 'readable',
     post: async (message) => {
       calls.push(`post ${message.key}`)
       const turn = chat.turns.shift() ?? { answer: { kind: 'sent', ts: `${shown.length + 1}.0` }, arrives: true }

@@ -15,7 +15,11 @@ export const tick: Subcommand = async (args, tools) => {
   const store = await tools.openStore(values.data ?? null)
   try {
     const ticked = await runTick(at, {
-      store, weather: await tools.weather(null, at, store), sheets: tools.sheets(null), report: tools.defaults.report, ...tools.posting(store, at)
+      store,
+      weather: await tools.weather(null, at, store),
+      sheets: tools.sheets(null),
+      report: tools.defaults.report,
+      ...tools.posting(store, at)
     })
     tools.terminal.out(values.json ? `${JSON.stringify(ticked)}\n` : sentences(ticked))
     return 0

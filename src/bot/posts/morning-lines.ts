@@ -1,5 +1,5 @@
 import type { Activity, Finding } from '../../core/finding.js'
-import { localTime, type Instant } from '../../core/instant.js'
+import { type Instant, localTime } from '../../core/instant.js'
 import type { Limit, LimitsSheet } from '../../core/limits/sheet.js'
 import type { Outlook } from '../../core/plan/outlook.js'
 import type { Window } from '../../core/plan/windows.js'
@@ -18,7 +18,9 @@ const mostHazards = 5
 
 /** One line for each kind of work with its hours; then the readings that no forecast gives; then whether people may be up. */
 export function workLines(day: Outlook, { sheet }: PostOn, how: How, text: Text): readonly string[] {
-  const lines = works.map((work) => `${shapes[day.activities[work].outcome]} ${text.activities[work]}${text.frame.colon}${hoursOf(day, work, sheet, how, text)}`)
+  const lines = works.map(
+    (work) => `${shapes[day.activities[work].outcome]} ${text.activities[work]}${text.frame.colon}${hoursOf(day, work, sheet, how, text)}`
+  )
   const people = day.hazards.length === 0 ? [`${shapes[day.activities.people.outcome]} ${text.activities.people}`] : []
   return [...lines, ...people, ...(day.known ? beforeWork(day, text) : [])]
 }
@@ -41,8 +43,10 @@ function span(from: Instant, to: Instant, how: How): string {
   return `${localTime(from, how.zone)}–${localTime(to, how.zone)}`
 }
 
+/** Only for work that the weather lets begin. */
 function beforeWork(day: Outlook, text: Text): readonly string[] {
-  const fixes = new Set(works.flatMap((work) => day.activities[work].toRead.flatMap(({ fix }) => fix ?? [])))
+  const open = works.filter((work) => day.activities[work].windows.length > 0)
+  const fixes = new Set(open.flatMap((work) => day.activities[work].toRead.flatMap(({ fix }) => fix ?? [])))
   return fixes.size === 0 ? [] : [text.posts.beforeWork([...fixes].map((fix) => text.fixes[fix]).join(', '))]
 }
 
@@ -62,7 +66,10 @@ function timed(finding: Finding<RuleId>, how: How, text: Text): string {
 
 /** Air, gust and chance of rain of the day. */
 export function weatherLines({ airC, gustKmh, rainChancePct }: Outlook, how: How, text: Text): readonly string[] {
-  const { posts, decision: { numbers } } = text
+  const {
+    posts,
+    decision: { numbers }
+  } = text
   const whole = (value: number, unit: string) => amount(Math.round(value), unit, how)
   const parts = [
     ...(airC === null ? [] : [posts.range(numbers.airC, degrees(airC.min, how), degrees(airC.max, how))]),

@@ -49,25 +49,50 @@ function knownLines(on: PostOn, day: Outlook, how: How, text: Text): readonly st
 
 /** The rule of people that each caution is for; wind is the danger at edges. */
 const cautionOf: Readonly<Record<string, Caution>> = {
-  thunder: 'thunder', ice: 'ice', heat: 'heat', cold: 'cold', 'wind-mean': 'edges', 'wind-gust': 'edges'
+  thunder: 'thunder',
+  ice: 'ice',
+  heat: 'heat',
+  cold: 'cold',
+  'wind-mean': 'edges',
+  'wind-gust': 'edges'
 }
 const mostCautions = 3
 
 /** Small print as under every answer; each danger of the day has its caution, a day without one the usual one of spraying. */
 function notes(on: PostOn, day: Outlook, how: How, text: Text): readonly string[] {
-  const found = new Set(day.hazards.flatMap(({ finding }) => (finding.outcome === 'unknown' && finding.value === null ? [] : (cautionOf[finding.rule] ?? []))))
+  const found = new Set(
+    day.hazards.flatMap(({ finding }) => (finding.outcome === 'unknown' && finding.value === null ? [] : (cautionOf[finding.rule] ?? [])))
+  )
   const cautions: readonly Caution[] = found.size === 0 ? ['isocyanates'] : [...found].slice(0, mostCautions)
   return [...cautions.map((caution) => text.cautions[caution]), ...notesOf(source(on), null, how, text)]
 }
 
 /** What the line of weather and limits is made of. */
 function source({ forecast, sheet, site, settings, now }: PostOn): Answer {
-  const weather = forecast === null ? null : {
-    source: forecast.source, issuedAt: toIso(forecast.issuedAt), stale: ageOf(forecast, now) !== 'fresh', sample: forecast.sample
-  }
+  const weather =
+    forecast === null
+      ? null
+      : {
+          source: forecast.source,
+          issuedAt: toIso(forecast.issuedAt),
+          stale: ageOf(forecast, now) !== 'fresh',
+          sample: forecast.sample
+        }
   return {
-    command: 'spray', site, at: now, outcome: null, outcomes: null, activities: { spray: null, lay: null, weld: null, people: null }, findings: [],
-    numbers: {}, invented: settings.invented, changesAt: null, limits: { id: sheet.id, version: sheet.version, sha256: sheet.sha256 }, weather,
-    logged: [], decision: null, undoUntil: null
+    command: 'spray',
+    site,
+    at: now,
+    outcome: null,
+    outcomes: null,
+    activities: { spray: null, lay: null, weld: null, people: null },
+    findings: [],
+    numbers: {},
+    invented: settings.invented,
+    changesAt: null,
+    limits: { id: sheet.id, version: sheet.version, sha256: sheet.sha256 },
+    weather,
+    logged: [],
+    decision: null,
+    undoUntil: null
   }
 }

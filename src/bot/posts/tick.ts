@@ -5,7 +5,7 @@ import type { Ask } from '../ask.js'
 import type { KeptSite, Slots } from '../chat-ports.js'
 import type { Ports } from '../context.js'
 import { toJson } from '../json.js'
-import { drain, type DrainPorts } from '../outbox.js'
+import { type DrainPorts, drain } from '../outbox.js'
 import { type SiteView, StoreError } from '../ports.js'
 import { remember } from '../session/remember.js'
 import { openSession, settingsOf } from '../session/session.js'
@@ -41,7 +41,10 @@ interface Turn extends Site {
 /** One look at the clock: queues what is due at any site, once, and sends what is queued. Throws only where the store fails. */
 export async function tick(now: Instant, ports: TickPorts): Promise<Ticked> {
   const sites = await openSites(await ports.slots.keptSites())
-  const turns = await unclaimed(sites.flatMap((site) => turnsOf(site, now)), ports.slots)
+  const turns = await unclaimed(
+    sites.flatMap((site) => turnsOf(site, now)),
+    ports.slots
+  )
   const queued: string[] = []
   for (const turn of turns) if ((await queueOrReport(turn, now, ports)) && !turn.stale) queued.push(turn.slot.key)
   const { sent, skipped } = await drain(now, { ...ports.drain, channelOf: (post) => channelOf(post, sites, ports) })
@@ -103,7 +106,13 @@ async function queue(turn: Turn, now: Instant, ports: TickPorts): Promise<boolea
   return appended?.kind === 'done'
 }
 
-async function speak({ slot, key }: Turn, view: SiteView, now: Instant, forecast: Awaited<ReturnType<Ports['weather']['at']>>, { sheets }: TickPorts) {
+async function speak(
+  { slot, key }: Turn,
+  view: SiteView,
+  now: Instant,
+  forecast: Awaited<ReturnType<Ports['weather']['at']>>,
+  { sheets }: TickPorts
+) {
   const session = await openSession(asker(key, now), view)
   const { settings } = session
   const sheet = sheets.byId(settings.limits) ?? sheets.byId('common-practice')
@@ -114,7 +123,20 @@ async function speak({ slot, key }: Turn, view: SiteView, now: Instant, forecast
 
 /** The question that a post answers: nobody's, and nothing is logged. */
 function asker({ workspace, site }: SiteKey, at: Instant): Ask {
-  return { text: '', at, workspace, site, user: 'seamhand', role: 'crew', via: 'tick', lang: null, units: null, log: false, claim: null, channel: null }
+  return {
+    text: '',
+    at,
+    workspace,
+    site,
+    user: 'seamhand',
+    role: 'crew',
+    via: 'tick',
+    lang: null,
+    units: null,
+    log: false,
+    claim: null,
+    channel: null
+  }
 }
 
 function channelOf(post: { readonly workspace: string; readonly site: string }, sites: readonly Site[], ports: TickPorts): string | null {

@@ -1,4 +1,4 @@
-import { missing, type Fact } from '../fact.js'
+import { type Fact, missing } from '../fact.js'
 import type { Facts } from '../facts.js'
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
@@ -18,9 +18,7 @@ import { gatherSky } from './sky.js'
  * `sun` holds the events of the site's local date at `now`. For an instant to come `knownAt` is when the forecast is looked
  * at: its age counts from there, its spread grows with the hours ahead. Pure.
  */
-export function gather(
-  memory: Memory, forecast: Forecast | null, sun: SunEvents, sheet: LimitsSheet, now: Instant, knownAt: Instant = now
-): Facts {
+export function gather(memory: Memory, forecast: Forecast | null, sun: SunEvents, sheet: LimitsSheet, now: Instant, knownAt: Instant = now): Facts {
   const weather = weatherAt(forecast, knownAt, now, sheet.spread)
   const air = gatherAir(memory, weather, sheet, now)
   const sky = gatherSky(memory, weather, forecast, sheet, now, knownAt)

@@ -1,4 +1,4 @@
-import { missing, type Fact } from '../fact.js'
+import { type Fact, missing } from '../fact.js'
 import type { Facts } from '../facts.js'
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
@@ -15,13 +15,19 @@ export type SkyFacts = Pick<
 
 /** Rain and thunder, now and until everything open could be closed. */
 export function gatherSky(
-  memory: Memory, weather: WeatherAt, forecast: Forecast | null, sheet: LimitsSheet, now: Instant, knownAt: Instant
+  memory: Memory,
+  weather: WeatherAt,
+  forecast: Forecast | null,
+  sheet: LimitsSheet,
+  now: Instant,
+  knownAt: Instant
 ): SkyFacts {
   const age = sheet.maxAgeMin.rain
   const ahead = rainAhead(forecast, knownAt, now, sheet.site.closeUpMin)
   const thunder = thunderAhead(forecast, knownAt, now)
   const stale = weather.airC.stale
-  const expected = <T>(value: T | null): Fact<T> => (value === null ? { ...missing, stale } : { value, at: now, origin: 'forecast', spread: 0, stale })
+  const expected = <T>(value: T | null): Fact<T> =>
+    value === null ? { ...missing, stale } : { value, at: now, origin: 'forecast', spread: 0, stale }
   const said = inForce(last(memory, 'thunder'), age, now, 'statement', missing)
   return {
     rainFalling: inForce(last(memory, 'rainFalling'), age, now, 'statement', expected(weather.rainMm === null ? null : weather.rainMm > 0)),

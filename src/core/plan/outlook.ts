@@ -56,15 +56,23 @@ export function outlook(memory: Memory, forecast: Forecast | null, sheet: Limits
   const instants = quartersOf(date, memory.settings.zone, now, endOf(forecast, now))
   const all = moments(memory, forecast, sheet, date, now, instants)
   const known = all.some(({ facts }) => facts.airC.value !== null || facts.windKmh.value !== null)
-  const of = (activity: Activity) => activityOutlook(all.map((moment) => moment.of[activity]), sheet, known)
+  const of = (activity: Activity) =>
+    activityOutlook(
+      all.map((moment) => moment.of[activity]),
+      sheet,
+      known
+    )
   const last = instants.at(-1)
   return {
-    date, known,
+    date,
+    known,
     from: instants[0] ?? null,
     to: last === undefined ? null : last + quarterS,
     activities: { spray: of('spray'), lay: of('lay'), weld: of('weld'), people: of('people') },
     hazards: hazardsOf(all.map((moment) => moment.of.people)),
-    airC: rangeOf(all, 'airC'), gustKmh: rangeOf(all, 'gustKmh'), rainChancePct: rangeOf(all, 'rainChancePct')
+    airC: rangeOf(all, 'airC'),
+    gustKmh: rangeOf(all, 'gustKmh'),
+    rainChancePct: rangeOf(all, 'rainChancePct')
   }
 }
 

@@ -42,7 +42,12 @@ const ofSurfaceOrKit: ReadonlySet<RuleId> = new Set(['substrate-temperature', 'd
 
 /** Judges every activity at each of some instants of a local date, with the forecast as it is known at `now`. Pure. */
 export function moments(
-  memory: Memory, forecast: Forecast | null, sheet: LimitsSheet, date: string, now: Instant, instants: readonly Instant[]
+  memory: Memory,
+  forecast: Forecast | null,
+  sheet: LimitsSheet,
+  date: string,
+  now: Instant,
+  instants: readonly Instant[]
 ): readonly Moment[] {
   const sun = sunEvents(memory.settings, date)
   return instants.map((at) => {

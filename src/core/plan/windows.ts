@@ -75,7 +75,9 @@ function windowAt(quarters: readonly Quarter[], start: number, end: number, leve
   const last = quarters[end - 1] as Quarter
   const outcome = outcomes[level] as Outcome
   return {
-    from: first.at, to: last.at + quarterS, outcome,
+    from: first.at,
+    to: last.at + quarterS,
+    outcome,
     opens: against(quarters[start - 1], level),
     closes: against(quarters[end], level)
   }

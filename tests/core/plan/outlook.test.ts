@@ -41,7 +41,9 @@ describe('the outlook of a day', () => {
     expect(times(activities.spray.windows)).toEqual(['06:00-19:30 go'])
     expect(activities.spray.windows[0]).toMatchObject({ opens: 'daylight', closes: 'daylight' })
     expect(activities.spray.toRead).toEqual([
-      { rule: 'dew-margin', fix: 'read:substrate' }, { rule: 'kit-temperature', fix: 'read:kit' }, { rule: 'substrate-temperature', fix: 'read:substrate' }
+      { rule: 'dew-margin', fix: 'read:substrate' },
+      { rule: 'kit-temperature', fix: 'read:kit' },
+      { rule: 'substrate-temperature', fix: 'read:substrate' }
     ])
     expect(activities.weld.toRead).toEqual([{ rule: 'dew-margin', fix: 'read:sheet' }])
     expect(activities.lay.toRead).toEqual([])
@@ -109,7 +111,10 @@ describe('the outlook of a day', () => {
   })
 
   test('it begins now and ends with the forecast', () => {
-    const late = look(day(() => ({}), '2026-05-04T15:00:00Z', '2026-05-04T07:00:00Z'), iso('2026-05-04T08:07:00Z'))
+    const late = look(
+      day(() => ({}), '2026-05-04T15:00:00Z', '2026-05-04T07:00:00Z'),
+      iso('2026-05-04T08:07:00Z')
+    )
     expect([late.from, late.to]).toEqual([iso('2026-05-04T08:00:00Z'), iso('2026-05-04T15:00:00Z')])
     const over = look(day(() => ({}), '2026-05-04T02:00:00Z'))
     expect([over.from, over.known, over.activities.spray.outcome]).toEqual([null, false, 'unknown'])

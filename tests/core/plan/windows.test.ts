@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
+import type { Outcome } from '../../../src/core/outcome.js'
 import type { Quarter } from '../../../src/core/plan/quarters.js'
 import { bandsOf, windowsOf } from '../../../src/core/plan/windows.js'
-import type { Outcome } from '../../../src/core/outcome.js'
 import type { RuleId } from '../../../src/core/rules/index.js'
 import { finding } from '../../support/answers.js'
 
@@ -23,7 +23,11 @@ function windows(drawn: string, minMin = 60): readonly string[] {
 
 describe('windows', () => {
   test('bands are cut where the outcome changes', () => {
-    expect(bandsOf(day('nngggc')).map(({ from, to, outcome }) => `${from / 900}-${to / 900} ${outcome}`)).toEqual(['0-2 no-go', '2-5 go', '5-6 caution'])
+    expect(bandsOf(day('nngggc')).map(({ from, to, outcome }) => `${from / 900}-${to / 900} ${outcome}`)).toEqual([
+      '0-2 no-go',
+      '2-5 go',
+      '5-6 caution'
+    ])
     expect(bandsOf([])).toEqual([])
   })
 
