@@ -4,8 +4,21 @@ import type { Json } from '../../core/log/entry.js'
 import type { SiteKey } from '../../core/site.js'
 import { plain, toText } from './codec.js'
 import { chainOn, slices, writeEntries } from './entries.js'
+import { fixed, fixedInsert } from './fixed.js'
 import { writeKeepsakes } from './keepsakes.js'
 import type { OutboxTable, Queries, StateTable } from './schema.js'
+
+const updateHead = fixed<[string, string, number, string], unknown>((db, workspace, site, seq, hash) =>
+  db.updateTable('sites').set({ seq, hash }).where('workspace', '=', workspace).where('site', '=', site)
+)
+const upsertStates = fixedInsert<StateTable>(['workspace', 'site', 'subject', 'state', 'seq'], (db, rows) =>
+  db
+    .insertInto('states')
+    .values(rows)
+    .onConflict((conflict) =>
+      conflict.columns(['workspace', 'site', 'subject']).doUpdateSet((set) => ({ state: set.ref('excluded.state'), seq: set.ref('excluded.seq') }))
+    )
+)
 
 /** Writes a batch after a head and moves the head; the site's row is locked by this transaction. */
 export async function writeBatch(db: Queries, key: SiteKey, head: Head, loggedAt: Instant, batch: Batch<Json>): Promise<readonly Kept[]> {
@@ -31,7 +44,7 @@ function seqOf(subject: string, { drafts }: Pick<Batch<Json>, 'drafts'>, kept: r
 }
 
 async function moveHead(db: Queries, { workspace, site }: SiteKey, { seq, hash }: Head): Promise<void> {
-  await db.updateTable('sites').set({ seq, hash }).where('workspace', '=', workspace).where('site', '=', site).execute()
+  await updateHead(db, workspace, site, seq, hash)
 }
 
 async function moveChannel(db: Queries, { workspace, site }: SiteKey, channel: string | null): Promise<void> {
@@ -49,15 +62,7 @@ async function moveStates(
   const rows: StateTable[] = moved
     .filter(({ state }) => state !== null)
     .map(({ subject, state }) => ({ workspace, site, subject: plain(subject), state: toText(state), seq: seqOfSubject(subject) }))
-  for (const slice of slices(rows)) {
-    await db
-      .insertInto('states')
-      .values(slice)
-      .onConflict((conflict) =>
-        conflict.columns(['workspace', 'site', 'subject']).doUpdateSet((set) => ({ state: set.ref('excluded.state'), seq: set.ref('excluded.seq') }))
-      )
-      .execute()
-  }
+  for (const slice of slices(rows)) await upsertStates(db, slice)
   for (const slice of slices(gone)) {
     await db.deleteFrom('states').where('workspace', '=', workspace).where('site', '=', site).where('subject', 'in', slice).execute()
   }

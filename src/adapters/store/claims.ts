@@ -1,7 +1,19 @@
 import type { Instant } from '../../core/instant.js'
 import type { Json } from '../../core/log/entry.js'
 import { fromText, plain, toText } from './codec.js'
+import { fixed } from './fixed.js'
 import type { Queries } from './schema.js'
+
+const insertClaim = fixed<[string, string, number], { key: string }>((db, workspace, key, created_at) =>
+  db
+    .insertInto('claims')
+    .values({ workspace, key, reply: '', created_at })
+    .onConflict((conflict) => conflict.doNothing())
+    .returning('key')
+)
+const updateReply = fixed<[string, string, string], unknown>((db, workspace, key, reply) =>
+  db.updateTable('claims').set({ reply }).where('workspace', '=', workspace).where('key', '=', key)
+)
 
 /**
  * Takes a claim; when it was taken before, gives the reply stored then. Of two that come at once the later waits for the
@@ -13,12 +25,7 @@ export async function takeClaim<Reply extends Json>(
   key: string,
   at: Instant
 ): Promise<{ readonly reply: Reply } | null> {
-  const taken = await db
-    .insertInto('claims')
-    .values({ workspace, key: plain(key), reply: '', created_at: at })
-    .onConflict((conflict) => conflict.doNothing())
-    .returning('key')
-    .executeTakeFirst()
+  const [taken] = await insertClaim(db, workspace, plain(key), at)
   if (taken) return null
   const before = await db.selectFrom('claims').select('reply').where('workspace', '=', workspace).where('key', '=', key).executeTakeFirstOrThrow()
   return { reply: fromText<Reply>(before.reply) }
@@ -26,10 +33,5 @@ export async function takeClaim<Reply extends Json>(
 
 /** Keeps the reply of a claim that this transaction took. */
 export async function keepReply(db: Queries, workspace: string, key: string, reply: Json): Promise<void> {
-  await db
-    .updateTable('claims')
-    .set({ reply: toText(reply) })
-    .where('workspace', '=', workspace)
-    .where('key', '=', key)
-    .execute()
+  await updateReply(db, workspace, key, toText(reply))
 }

@@ -7,7 +7,8 @@ import { link } from '../../core/log/chain.js'
 import type { Draft, Entry } from '../../core/log/entry.js'
 import type { SiteKey } from '../../core/site.js'
 import { plain } from './codec.js'
-import type { EntryTable, Queries } from './schema.js'
+import { fixedInsert } from './fixed.js'
+import type { EntryTable, Queries, TouchTable } from './schema.js'
 
 export type DayDraft = Draft & { readonly day: string; readonly touches: readonly string[] }
 export type EntryRow = Pick<EntryTable, 'site' | 'seq' | 'hash' | 'canonical' | 'batch' | 'day'>
@@ -19,6 +20,12 @@ export const keptColumns = ['entries.site', 'entries.seq', 'entries.hash', 'entr
 
 /** Rows of one multi-row insert: 12 columns each must stay below SQLite's 32,766 and PostgreSQL's 65,535 parameters. */
 const rowsPerInsert = 500
+
+const insertEntries = fixedInsert<EntryTable>(
+  ['workspace', 'site', 'seq', 'hash', 'canonical', 'at', 'logged_at', 'author', 'type', 'subject', 'batch', 'day'],
+  (db, rows) => db.insertInto('entries').values(rows)
+)
+const insertTouches = fixedInsert<TouchTable>(['workspace', 'site', 'subject', 'seq'], (db, rows) => db.insertInto('touches').values(rows))
 
 /** Gives drafts their places after a head, in order. */
 export function chainOn(
@@ -40,11 +47,11 @@ export function chainOn(
 
 /** Writes entries and the subjects they touch. */
 export async function writeEntries(db: Queries, key: SiteKey, kept: readonly Kept[], drafts: readonly DayDraft[]): Promise<void> {
-  for (const rows of slices(kept.map(rowOf))) await db.insertInto('entries').values(rows).execute()
+  for (const rows of slices(kept.map(rowOf))) await insertEntries(db, rows)
   const touches = drafts.flatMap((draft, index) =>
     [...new Set(draft.touches)].map((subject) => touchOf(key, subject, kept[index]?.entry.seq as number))
   )
-  for (const rows of slices(touches)) await db.insertInto('touches').values(rows).execute()
+  for (const rows of slices(touches)) await insertTouches(db, rows)
 }
 
 /** All entries of a site after a seq, in order of seq. */
@@ -108,7 +115,7 @@ function rowOf({ entry, canonical, hash, batch, day }: Kept): EntryTable {
   }
 }
 
-function touchOf({ workspace, site }: SiteKey, subject: string, seq: number): { workspace: string; site: string; subject: string; seq: number } {
+function touchOf({ workspace, site }: SiteKey, subject: string, seq: number): TouchTable {
   return { workspace, site, subject: plain(subject), seq }
 }
 

@@ -18,20 +18,32 @@ export interface Beginning {
   readonly patiently: Patiently
 }
 
-/** Kysely on the `node:sqlite` API. Only the start of a transaction waits for others, so all writes stand in one. */
+/** Kysely on the `node:sqlite` API, every statement waiting patiently for other processes that write. */
 export function sqliteDialect(database: DatabaseSync, { begin, patiently }: Beginning): Dialect {
   function createDriver(): Driver {
     const driver = new SqliteDriver({ database: shim(database) })
-    async function beginTransaction(connection: DatabaseConnection): Promise<void> {
-      await patiently(() => connection.executeQuery(CompiledQuery.raw(begin)))
+    const acquire = driver.acquireConnection.bind(driver)
+    async function acquireConnection(): Promise<DatabaseConnection> {
+      return patientConnection(await acquire(), patiently)
     }
-    return Object.assign(driver, { beginTransaction })
+    async function beginTransaction(connection: DatabaseConnection): Promise<void> {
+      await connection.executeQuery(CompiledQuery.raw(begin))
+    }
+    return Object.assign(driver, { acquireConnection, beginTransaction })
   }
   return {
     createDriver,
     createAdapter: () => new SqliteAdapter(),
     createQueryCompiler: () => new SqliteQueryCompiler(),
     createIntrospector: (db) => new SqliteIntrospector(db)
+  }
+}
+
+/** A statement that found the file held has done nothing: it may be run again. */
+function patientConnection(connection: DatabaseConnection, patiently: Patiently): DatabaseConnection {
+  return {
+    executeQuery: (query) => patiently(() => connection.executeQuery(query)),
+    streamQuery: (query, size) => connection.streamQuery(query, size)
   }
 }
 

@@ -2,16 +2,29 @@ import type { SiteView, StateRow } from '../../bot/ports.js'
 import type { SiteKey, SiteSettings } from '../../core/site.js'
 import { fromText, toText } from './codec.js'
 import { keptColumns, keptOf } from './entries.js'
+import { fixed } from './fixed.js'
 import { outside } from './outside.js'
 import type { Queries, SiteTable, StateTable } from './schema.js'
+
+type StateColumns = Pick<StateTable, 'subject' | 'state' | 'seq'>
 
 /** No text that begins with a prefix sorts after the prefix and the last code point. */
 const lastCodePoint = '\u{10FFFF}'
 
+const findSite = fixed<[string, string], SiteTable>((db, workspace, site) => oneSite(db, workspace, site))
+const lockSite = fixed<[string, string], SiteTable>((db, workspace, site) => oneSite(db, workspace, site).forUpdate())
+const findState = fixed<[string, string, string], StateColumns>((db, workspace, site, subject) =>
+  statesIn(db, { workspace, site }).where('subject', '=', subject)
+)
+
+function oneSite(db: Queries, workspace: string, site: string) {
+  return db.selectFrom('sites').selectAll().where('workspace', '=', workspace).where('site', '=', site)
+}
+
 /** The row of a site; null when there is none. `lock`: nobody else may write to the site until the transaction ends. */
-export async function siteRow(db: Queries, key: SiteKey, lock: boolean): Promise<SiteTable | null> {
-  const one = db.selectFrom('sites').selectAll().where('workspace', '=', key.workspace).where('site', '=', key.site)
-  return (await (lock ? one.forUpdate() : one).executeTakeFirst()) ?? null
+export async function siteRow(db: Queries, { workspace, site }: SiteKey, lock: boolean): Promise<SiteTable | null> {
+  const [row] = await (lock ? lockSite : findSite)(db, workspace, site)
+  return row ?? null
 }
 
 /** Makes a site with an empty chain; false when the name is taken. */
@@ -41,7 +54,7 @@ export function siteView(db: Queries, { workspace, site, base, seq, hash }: Site
 }
 
 async function stateOf(db: Queries, key: SiteKey, subject: string): Promise<StateRow | null> {
-  const row = await statesIn(db, key).where('subject', '=', subject).executeTakeFirst()
+  const [row] = await findState(db, key.workspace, key.site, subject)
   return row ? stateRow(row) : null
 }
 
@@ -53,7 +66,7 @@ async function statesOf(db: Queries, key: SiteKey, prefix: string): Promise<read
   return (await rows.execute()).map(stateRow)
 }
 
-function stateRow({ subject, state, seq }: Pick<StateTable, 'subject' | 'state' | 'seq'>): StateRow {
+function stateRow({ subject, state, seq }: StateColumns): StateRow {
   return { subject, state: fromText(state), seq }
 }
 
