@@ -1,15 +1,13 @@
-import type { Instant } from '../../core/instant.js'
-import type { LimitsSheet } from '../../core/limits/sheet.js'
 import type { Ports } from '../../bot/context.js'
 import type { Sheets, Store, Weather } from '../../bot/ports.js'
 import type { TickPorts } from '../../bot/posts/tick.js'
 import type { Chains } from '../../bot/verify.js'
+import type { Instant } from '../../core/instant.js'
+import type { LimitsSheet } from '../../core/limits/sheet.js'
 import type { Terminal } from './io.js'
 
 /** The store with what verify and export read besides. */
-export interface OpenStore extends Store, Chains {
-
-}
+export interface OpenStore extends Store, Chains {}
 
 /** What main gives the subcommands: they touch nothing else. */
 export interface Tools {
