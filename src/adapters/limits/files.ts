@@ -14,8 +14,10 @@ export class LimitsError extends Error {
 
 /** The built-in sheets, and those of a folder of YAML files. Throws a LimitsError that names every problem. */
 export function readSheets(folder: string | null): Sheets {
-  const files = folder === null ? [] : yamlFiles(folder)
-  return sheetsOf([...builtInSheets(), ...loadAll(files)])
+  const sheets = loadAll(folder === null ? [] : yamlFiles(folder))
+  const taken = sheets.find(({ id }) => builtIn(id) !== null)
+  if (taken !== undefined) throw new LimitsError(`a sheet of the folder may not have the id of a built-in one: ${taken.id}`)
+  return sheetsOf([...builtInSheets(), ...sheets])
 }
 
 /** One sheet for everything: whatever a site has set. It may extend the built-in ones and those of the folder. */
@@ -57,7 +59,7 @@ function loadAll(paths: readonly string[]): LimitsSheet[] {
   for (const [path, raw] of raws) {
     const parsed = parseSheet(raw, find)
     if (!parsed.ok) problems.push(...parsed.problems.map((problem) => sentence(path, problem)))
-    else if (seen.has(parsed.sheet.id) || builtIn(parsed.sheet.id) !== null) problems.push(`${basename(path)}: id ${parsed.sheet.id} is taken by another sheet`)
+    else if (seen.has(parsed.sheet.id)) problems.push(`${basename(path)}: id ${parsed.sheet.id} is taken by another sheet`)
     else sheets.push(parsed.sheet)
     if (parsed.ok) seen.add(parsed.sheet.id)
   }
