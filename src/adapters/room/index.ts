@@ -40,7 +40,7 @@ export function createRoom(options: RoomOptions): Room {
   let closing = false
   return {
     handle: async (req, res) => {
-      const url = URL.parse(`http://room.invalid${req.url ?? '/'}`)
+      const url = urlOf(req)
       if (url === null || !(url.pathname === '/' || url.pathname.startsWith('/room/') || url.pathname.startsWith('/api/'))) return false
       // The bot's own calls go on to the end: what was accepted is finished.
       if (closing && !/^\/(api|room\/(hook|ticket))\//.test(url.pathname)) sendJson(res, 503, { error: 'closing' }, { connection: 'close' })
@@ -54,6 +54,14 @@ export function createRoom(options: RoomOptions): Room {
       for (const timer of world.timers) clearTimeout(timer)
       world.journal.close()
     }
+  }
+}
+
+function urlOf(req: IncomingMessage): URL | null {
+  try {
+    return new URL(`http://room.invalid${req.url ?? '/'}`)
+  } catch {
+    return null
   }
 }
 

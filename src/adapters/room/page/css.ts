@@ -29,6 +29,7 @@ legend { padding: 0; }
 button, select, input[type=text], input[type=date], input[type=time], textarea, .attach span {
   font: inherit; color: var(--ink); background: var(--sheet); border: 2px solid var(--quiet); border-radius: 6px; min-height: 2.875rem; padding: .5rem .875rem; max-width: 100%;
 }
+::placeholder { color: var(--quiet); opacity: 1; }
 button, .attach span, select { cursor: pointer; font-weight: 600; }
 button:hover, .attach:hover span { background: var(--tint); }
 button:disabled, [aria-busy=true] { opacity: .6; cursor: progress; }
