@@ -1,0 +1,151 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { createChat, fateOf } from '../../../src/adapters/slack/chat.js'
+import { createClients } from '../../../src/adapters/slack/clients.js'
+import type { Chat } from '../../../src/bot/chat-ports.js'
+import { arrayLog, botToken, type Logged, type Said, type Service, startService } from '../../support/slack.js'
+
+let service: Service
+let chat: Chat
+let logged: Logged[]
+beforeEach(async () => {
+  service = await startService()
+  logged = []
+  const clients = createClients(botToken, { apiUrl: service.apiUrl, log: arrayLog(logged), fetch })
+  chat = createChat(() => clients.posts, arrayLog(logged))
+})
+afterEach(() => service.close())
+
+const key = 'local/north/morning/2026-05-04'
+const message = { workspace: 'local', channel: 'C1', key, text: 'Morning', blocks: [{ type: 'divider' as const }] }
+
+describe('posting', () => {
+  it('sends text, blocks and the slot key as metadata, without previews of links', async () => {
+    expect(await chat.post(message)).toEqual({ kind: 'sent', ts: '1700000000.000100' })
+    expect(service.calls[0]).toMatchObject({
+      method: 'chat.postMessage',
+      authorization: `Bearer ${botToken}`,
+      args: {
+        channel: 'C1',
+        text: 'Morning',
+        blocks: [{ type: 'divider' }],
+        metadata: { event_type: 'seamhand_post', event_payload: { key } },
+        unfurl_links: 'false',
+        unfurl_media: 'false'
+      }
+    })
+  })
+
+  const outcomes: readonly (readonly [string, Said, object])[] = [
+    ['a limit', { status: 429, headers: { 'retry-after': '12' } }, { kind: 'later', afterS: 12 }],
+    ['a limit of no time', { status: 429, headers: { 'retry-after': '0' } }, { kind: 'later', afterS: 1 }],
+    ['a limit of days', { status: 429, headers: { 'retry-after': '999999' } }, { kind: 'later', afterS: 3600 }],
+    ['a limit without a time', { status: 429 }, { kind: 'later', afterS: 30 }],
+    ['a limit in words', { body: { ok: false, error: 'ratelimited' } }, { kind: 'later', afterS: 30 }],
+    ['500', { status: 500, raw: 'oops' }, { kind: 'unknown' }],
+    ['503 with JSON', { status: 503, body: { ok: false, error: 'channel_not_found' } }, { kind: 'unknown' }],
+    ['a page of a proxy', { status: 200, raw: '<html>wait</html>' }, { kind: 'unknown' }],
+    ['half JSON', { raw: '{"ok":true,"ts":"17' }, { kind: 'unknown' }],
+    ['half JSON that looks like a no', { raw: '{"ok":false,"error":"channel_not' }, { kind: 'unknown' }],
+    ['nothing in the body', { raw: '' }, { kind: 'unknown' }],
+    ['JSON that is no answer', { body: {} }, { kind: 'unknown' }],
+    ['null', { raw: 'null' }, { kind: 'unknown' }],
+    ['a cut connection', { raw: '{"ok":true', cut: true }, { kind: 'unknown' }],
+    ['yes without a place', { body: { ok: true } }, { kind: 'unknown' }],
+    ['an error inside the service', { body: { ok: false, error: 'internal_error' } }, { kind: 'unknown' }],
+    ['fatal_error', { body: { ok: false, error: 'fatal_error' } }, { kind: 'unknown' }]
+  ]
+  it.each(outcomes)('%s', async (_name, answer, outcome) => {
+    service.on('chat.postMessage', answer)
+    expect(await chat.post(message)).toEqual(outcome)
+    expect(service.calls).toHaveLength(1)
+  })
+
+  it.each([
+    'channel_not_found',
+    'not_in_channel',
+    'is_archived',
+    'invalid_auth',
+    'account_inactive',
+    'token_revoked',
+    'invalid_blocks',
+    'msg_too_long',
+    'msg_blocks_too_long',
+    'missing_scope',
+    'restricted_action'
+  ])('is refused for good by %s', async (error) => {
+    service.on('chat.postMessage', { body: { ok: false, error } })
+    expect(await chat.post(message)).toEqual({ kind: 'refused', code: error })
+  })
+
+  it('is of unknown fate when there is no service at all', async () => {
+    await service.close()
+    expect(await chat.post(message)).toEqual({ kind: 'unknown' })
+    service = await startService()
+  })
+
+  it('is of unknown fate when no answer comes', () => {
+    expect(fateOf(new DOMException('too long', 'TimeoutError'))).toEqual({ kind: 'unknown' })
+  })
+
+  // FACTS C1, Web client: "invalid_blocks details: error.data.response_metadata.messages with json-pointer".
+  it('logs why blocks were refused, and neither token nor text', async () => {
+    service.on('chat.postMessage', {
+      body: { ok: false, error: 'invalid_blocks', needed: 'x:y', response_metadata: { messages: ['[ERROR] no [json-pointer:/blocks/0]'] } }
+    })
+    await chat.post({ ...message, text: 'secret words' })
+    const line = logged.find(({ message: text }) => text === 'post not sent')
+    expect(line?.fields).toMatchObject({
+      key,
+      fate: 'refused',
+      code: 'invalid_blocks',
+      needed: 'x:y',
+      messages: ['[ERROR] no [json-pointer:/blocks/0]']
+    })
+    expect(JSON.stringify(logged)).not.toMatch(/secret words|xoxb/)
+  })
+})
+
+describe('looking a post up', () => {
+  const post = (ts: string, eventType: string, slot: string) => ({ ts, text: 'x', metadata: { event_type: eventType, event_payload: { key: slot } } })
+
+  it('finds it by its slot key, not by another kind of metadata', async () => {
+    service.on('conversations.history', {
+      body: {
+        ok: true,
+        messages: [{ ts: '1.1', text: key }, post('2.2', 'other', key), post('3.3', 'seamhand_post', `${key}9`), post('4.4', 'seamhand_post', key)]
+      }
+    })
+    expect(await chat.find('local', 'C1', key, 1777874400)).toEqual({ kind: 'found', ts: '4.4' })
+    expect(service.calls[0]?.args).toMatchObject({ channel: 'C1', include_all_metadata: 'true', oldest: '1777874100' })
+  })
+
+  it('goes through the pages, and says absent only at their end', async () => {
+    service.on('conversations.history', (call) => ({
+      body:
+        call.args.cursor === 'two'
+          ? { ok: true, messages: [post('9.9', 'seamhand_post', key)] }
+          : { ok: true, messages: [], response_metadata: { next_cursor: 'two' } }
+    }))
+    expect(await chat.find('local', 'C1', key, 0)).toEqual({ kind: 'found', ts: '9.9' })
+    expect(await chat.find('local', 'C1', 'another', 0)).toEqual({ kind: 'absent' })
+  })
+
+  it('does not look for ever', async () => {
+    service.on('conversations.history', { body: { ok: true, messages: [], response_metadata: { next_cursor: 'more' } } })
+    expect(await chat.find('local', 'C1', key, 0)).toEqual({ kind: 'unreadable' })
+    expect(service.calls).toHaveLength(10)
+  })
+
+  const closed: readonly (readonly [string, Said])[] = [
+    ['missing_scope', { body: { ok: false, error: 'missing_scope' } }],
+    ['not_in_channel', { body: { ok: false, error: 'not_in_channel' } }],
+    ['500', { status: 500, raw: 'x' }],
+    ['429', { status: 429, headers: { 'retry-after': '9' } }],
+    ['half', { raw: '{"ok":true,"messages":[' }],
+    ['no list', { body: { ok: true } }]
+  ]
+  it.each(closed)('is unreadable with %s', async (_name, answer) => {
+    service.on('conversations.history', answer)
+    expect(await chat.find('local', 'C1', key, 0)).toEqual({ kind: 'unreadable' })
+  })
+})
