@@ -12,7 +12,21 @@ export interface SunEvents {
   readonly sets: readonly Instant[]
 }
 
+/** The last ones asked for: a site asks for the same day again and again, and the sun is slow to reckon. */
+const reckoned = new Map<string, SunEvents>()
+const mostReckoned = 1000
+
 export function sunEvents(place: { lat: number; lon: number; zone: string }, date: string): SunEvents {
+  const key = `${place.lat} ${place.lon} ${place.zone} ${date}`
+  const known = reckoned.get(key)
+  if (known !== undefined) return known
+  if (reckoned.size >= mostReckoned) reckoned.clear()
+  const events = reckon(place, date)
+  reckoned.set(key, events)
+  return events
+}
+
+function reckon(place: { lat: number; lon: number; zone: string }, date: string): SunEvents {
   const day = DateTime.fromISO(date, { zone: place.zone })
   const times = [-1, 0, 1].map((shift) => sunTimes(place.lat, place.lon, day.plus({ days: shift }).toFormat('yyyy-MM-dd'), place.zone))
   const own = times[1] as (typeof times)[number]

@@ -23,28 +23,60 @@ export function gather(memory: Memory, forecast: Forecast | null, sun: SunEvents
   const air = gatherAir(memory, weather, sheet, now)
   const sky = gatherSky(memory, weather, forecast, sheet, now, knownAt)
   const roof = gatherRoof(memory, air, sky.rainFalling, sun, sheet, now)
-  const conditions = { ...air, ...sky, ...roof }
+  const light = daylight(sun, now, sheet.site.closeUpMin)
+  const checklist = gatherChecklist(memory, sheet, now, sun.date)
   const { zone } = memory.settings
-  return rounded({
+  const weldNow = { airC: air.airC, sheetC: roof.sheetC, windKmh: air.windKmh, cloudPct: air.cloudPct, rainFalling: sky.rainFalling }
+  // Member by member: spreading five parts into one object of forty is ten times as slow, and a plan does this for every quarter of an hour.
+  return {
     at: now,
     today: sun.date,
-    ...conditions,
+    airC: rounded(air.airC),
+    rhPct: rounded(air.rhPct),
+    dewPointC: rounded(air.dewPointC),
+    substrateC: rounded(roof.substrateC),
+    sheetC: rounded(roof.sheetC),
+    substrateDewMarginK: rounded(roof.substrateDewMarginK),
+    sheetDewMarginK: rounded(roof.sheetDewMarginK),
+    windKmh: rounded(air.windKmh),
+    gustKmh: rounded(air.gustKmh),
+    cloudPct: rounded(air.cloudPct),
+    heatIndexC: rounded(air.heatIndexC),
+    feltC: rounded(air.feltC),
     wbgtC: missing,
-    ...daylight(sun, now, sheet.site.closeUpMin),
-    ...gatherChecklist(memory, sheet, now, sun.date),
-    welders: memory.welders.map((welder) => clearance(welder, now, zone, conditions, lastRain(memory), sheet))
-  })
+    rainFalling: sky.rainFalling,
+    rainChancePct: rounded(sky.rainChancePct),
+    rainAmountMm: rounded(sky.rainAmountMm),
+    sunUp: light.sunUp,
+    daylightMin: light.daylightMin === null ? null : round6(light.daylightMin),
+    substrateDry: roof.substrateDry,
+    fleeceDry: roof.fleeceDry,
+    seamDry: roof.seamDry,
+    substrateClean: checklist.substrateClean,
+    lapClean: checklist.lapClean,
+    compatibility: checklist.compatibility,
+    intakes: checklist.intakes,
+    substrateKind: checklist.substrateKind,
+    deckMoisture: checklist.deckMoisture,
+    sheetState: checklist.sheetState,
+    kit: checklist.kit,
+    startUp: checklist.startUp,
+    welders: memory.welders.map((welder) => clearance(welder, now, zone, weldNow, lastRain(memory), sheet)),
+    dropPct: rounded(checklist.dropPct),
+    powerMeasured: checklist.powerMeasured,
+    laidAt: checklist.laidAt,
+    thumbTest: checklist.thumbTest,
+    thunderHeardAt: sky.thunderHeardAt,
+    noThunder: sky.noThunder,
+    thunderThisHour: sky.thunderThisHour,
+    thunderWithin2h: sky.thunderWithin2h,
+    surfaceWet: roof.surfaceWet
+  }
 }
 
 /** Six decimals, as they are kept: a replay then starts from the very same numbers. */
-function rounded(facts: Facts): Facts {
-  const result: Record<string, unknown> = { ...facts, daylightMin: facts.daylightMin === null ? null : round6(facts.daylightMin) }
-  for (const [key, fact] of Object.entries(result)) {
-    if (isFact(fact)) result[key] = { ...fact, value: round6(fact.value), spread: round6(fact.spread) }
-  }
-  return result as unknown as Facts
-}
-
-function isFact(value: unknown): value is Fact & { value: number } {
-  return typeof value === 'object' && value !== null && 'spread' in value && typeof (value as Fact).value === 'number'
+function rounded(fact: Fact): Fact {
+  if (fact.value === null) return fact
+  const { at, origin, stale } = fact
+  return { value: round6(fact.value), at, origin, spread: round6(fact.spread), stale }
 }
