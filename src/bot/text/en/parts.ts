@@ -33,6 +33,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
       speed: 'speed changed',
       nozzle: 'nozzle or roller changed',
       operator: 'other operator',
+      off: 'switched off',
       thickness: 'other thickness',
       'half-day': 'new half-day',
       air: 'air temperature changed',

@@ -33,6 +33,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
       speed: 'cambio de velocidad',
       nozzle: 'cambio de boquilla o rodillo',
       operator: 'otro operador',
+      off: 'apagado',
       thickness: 'otro espesor',
       'half-day': 'nueva media jornada',
       air: 'cambió la temperatura del aire',

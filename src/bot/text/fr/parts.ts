@@ -33,6 +33,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
       speed: 'vitesse changée',
       nozzle: 'buse ou rouleau changé',
       operator: 'autre opérateur',
+      off: 'arrêté',
       thickness: 'autre épaisseur',
       'half-day': 'nouvelle demi-journée',
       air: 'température de l’air changée',

@@ -38,10 +38,10 @@ function stepCoupon(state: WelderState, step: Step): WelderState {
   return { ...state, status: 'failed', lapsedBy: 'failed', coupon: judged, widthsMm, onHoldM: state.onHoldM + state.sincePassM, sincePassM: 0 }
 }
 
+/** Whatever happens to a cleared welder lapses its clearance; being switched off also takes it out of use. */
 function stepEvent(state: WelderState, { event }: WelderData): WelderState {
-  if (event === 'off') return { ...state, off: true }
-  const on = { ...state, off: false }
-  return state.status === 'cleared' ? { ...on, status: 'lapsed', lapsedBy: event } : on
+  const next = { ...state, off: event === 'off' }
+  return state.status === 'cleared' ? { ...next, status: 'lapsed', lapsedBy: event } : next
 }
 
 /** Welded while cleared counts from the last pass; welded while not cleared is on hold at once. */
