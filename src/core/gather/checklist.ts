@@ -1,9 +1,9 @@
 import { DateTime } from 'luxon'
 import { certain, missing, type Fact } from '../fact.js'
 import type { Facts } from '../facts.js'
-import type { Instant } from '../instant.js'
+import { type Instant, localDate } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
-import type { KitState, PartReading } from '../log/states/kit.js'
+import type { PartReading } from '../log/states/kit.js'
 import type { Noted } from '../log/states/noted.js'
 import { voltageDrop } from '../welds/voltage.js'
 import { inForce } from './in-force.js'
@@ -28,7 +28,7 @@ export function gatherChecklist(memory: Memory, sheet: LimitsSheet, now: Instant
     substrateKind: memory.settings.substrate,
     deckMoisture: always(site.deckMoisturePassed),
     sheetState: always(saidToday(memory, 'sheet')),
-    kit: kitFacts(memory.kit, sheet, now, today),
+    kit: kitFacts(memory, sheet, now, today),
     startUp: {
       tight: always(saidToday(memory, 'tight')),
       purged: always(saidToday(memory, 'purged')),
@@ -47,7 +47,7 @@ function always<T>(noted: Noted<T> | undefined | null): Fact<T> {
 }
 
 /** Mixed counts for today; a temperature only within its age, and only of a kit mixed shortly before it was read. */
-function kitFacts(kit: KitState, sheet: LimitsSheet, now: Instant, today: string): Facts['kit'] {
+function kitFacts({ kit, settings }: Memory, sheet: LimitsSheet, now: Instant, today: string): Facts['kit'] {
   const mixedMaxS = sheet.kit.mixedMaxMin * 60
   const mixedBefore = (part: PartReading | null) => part !== null && part.mixedAt !== null && part.at - part.mixedAt <= mixedMaxS
   const part = (reading: PartReading | null): Fact => inForce(mixedBefore(reading) ? reading : null, sheet.maxAgeMin.kit, now, 'reading', missing)
@@ -58,7 +58,7 @@ function kitFacts(kit: KitState, sheet: LimitsSheet, now: Instant, today: string
     isoC: part(kit.isoC),
     resinC: part(kit.resinC),
     unmixed,
-    mixed: always(kit.mixed),
+    mixed: always(kit.mixed !== null && localDate(kit.mixed.at, settings.zone) === today ? kit.mixed : null),
     expiresOn,
     daysLeft: expiresOn.value === null ? null : daysBetween(today, expiresOn.value)
   }

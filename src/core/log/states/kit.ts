@@ -34,7 +34,8 @@ export function stepKit(state: KitState, step: Step): KitState {
   const said = step.data as KitData
   const note = <T>(value: T | undefined, before: Noted<T> | null): Noted<T> | null =>
     value === undefined ? before : { value, at: step.at, seq: step.seq }
-  const mixedAt = said.mixed === true ? step.at : state.mixedAt
+  // Stated not mixed takes an earlier mixing back.
+  const mixedAt = said.mixed === undefined ? state.mixedAt : said.mixed ? step.at : null
   const part = (value: number | undefined, before: PartReading | null): PartReading | null =>
     value === undefined ? before : { value, at: step.at, seq: step.seq, mixedAt }
   return {
