@@ -1,8 +1,10 @@
 import { DateTime } from 'luxon'
 import type { SunEvents } from './gather/daylight.js'
 import type { Memory } from './gather/memory.js'
+import { nearSunriseS } from './gather/roof.js'
 import type { Instant } from './instant.js'
 import type { LimitsSheet } from './limits/sheet.js'
+import { trafficWaitMin } from './rules/traffic-wait.js'
 import type { Forecast } from './weather/forecast.js'
 
 /** How far ahead a change is looked for, and at how many instants at the most: an answer must come at once. */
@@ -28,12 +30,15 @@ export function changesAt(
 function instants(memory: Memory, forecast: Forecast | null, sun: SunEvents, sheet: LimitsSheet, now: Instant, until: Instant): Instant[] {
   const ages = [...new Set([...Object.values(sheet.maxAgeMin), sheet.kit.mixedMaxMin, 30])].map((min) => min * 60 + 1)
   const said = Object.values({ ...memory.yesterday.latest, ...memory.today.latest }).map((noted) => noted?.at ?? now)
-  const kit = [memory.kit.isoC?.at, memory.kit.mixed?.at].flatMap((at) => at ?? [])
-  const all = [...new Set([...said, ...kit])].flatMap((at) => ages.map((age) => at + age))
+  const { kit, today, yesterday } = memory
+  const more = [kit.isoC?.at, kit.resinC?.at, kit.mixed?.at, today.thunderHeardAt, yesterday.thunderHeardAt].flatMap((at) => at ?? [])
+  const all = [...new Set([...said, ...more])].flatMap((at) => ages.map((age) => at + age))
   const relaxed = memory.today.latest.sheet
+  if (today.laidAt !== null) all.push(today.laidAt + trafficWaitMin * 60)
   if (relaxed) all.push(relaxed.at + sheet.sheet.relaxMin * 60, relaxed.at + sheet.sheet.relaxColdMin * 60)
   for (const set of sun.sets) all.push(set - sheet.site.closeUpMin * 60 - 1800 + 1, set - sheet.site.closeUpMin * 60 + 1)
-  all.push(...sun.rises, DateTime.fromISO(`${sun.date}T12:00`, { zone: memory.settings.zone }).toSeconds())
+  for (const rise of sun.rises) all.push(rise - nearSunriseS, rise)
+  all.push(DateTime.fromISO(`${sun.date}T12:00`, { zone: memory.settings.zone }).toSeconds())
   for (const hour of forecast?.hours ?? []) all.push(hour.at, hour.at - 3600 * 2)
   return [...new Set(all)].filter((at) => at > now && at <= until).sort((a, b) => a - b).slice(0, mostInstants)
 }

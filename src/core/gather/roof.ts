@@ -15,7 +15,7 @@ export type RoofFacts = Pick<
 >
 
 /** Within this of sunrise a surface moves fast, so that its reading ages fast. From memory. */
-const nearSunriseS = 3600
+export const nearSunriseS = 3600
 
 /** Temperature and wetness of the surfaces, from what was read and stated. */
 export function gatherRoof(memory: Memory, air: AirFacts, raining: Fact<boolean>, sun: SunEvents, sheet: LimitsSheet, now: Instant): RoofFacts {

@@ -4,7 +4,7 @@ import { minutesSince } from './minutes-since.js'
 import type { Rule } from './rule.js'
 
 /** Minutes before a fresh sheet takes a foot, a knee or a wheel. */
-const waitMin = 10
+export const trafficWaitMin = 10
 
 export const trafficWait: Rule = {
   judges: { weld: 'checklist' },
@@ -12,7 +12,7 @@ export const trafficWait: Rule = {
   check(facts) {
     const sinceMin = minutesSince(facts.laidAt, facts.at)
     if (facts.laidAt === null || sinceMin === null) return null
-    const ready = facts.thumbTest || sinceMin >= waitMin
+    const ready = facts.thumbTest || sinceMin >= trafficWaitMin
     return stated(ready ? 'go' : 'no-go', ready, certain(ready, facts.laidAt, 'log'), 'wait:traffic')
   }
 }
