@@ -14,6 +14,7 @@ import { layOut } from './page.js'
 const wordMax = 60
 const mostUnderstood = 20
 const usageMax = 400
+const reasonMax = 300
 
 /** What was wrong, that nothing was logged, what was understood, and what to write instead. */
 export function speakRefusal(refusal: Refusal, command: string | null, usage: string, how: How): Spoken & { readonly message: string } {
@@ -45,7 +46,7 @@ function wrongOf({ word, detail, ref }: Refusal, how: How, text: Text): Wrong {
   const bound = (value: unknown) => (typeof value === 'number' ? amount(value, unit, how) : typeof value === 'string' ? timeOf(value, how) : null)
   const asked = typeof detail.who === 'string' ? detail.who : null
   return {
-    word: word === null ? null : text.frame.quote(escapeText(word, wordMax)),
+    word: word === null ? reasonOf(detail) : text.frame.quote(escapeText(word, wordMax)),
     label,
     other: typeof detail.other === 'string' ? labelWords(detail.other, text) : null,
     from: bound(detail.min),
@@ -55,6 +56,18 @@ function wrongOf({ word, detail, ref }: Refusal, how: How, text: Text): Wrong {
     ref: ref === null ? null : escapeText(ref, wordMax),
     ...bothReadings(word, how)
   }
+}
+
+/** Why the outside failed, in its own words, on one line: which file, which setting. */
+function reasonOf({ reason }: Refusal['detail']): string | null {
+  if (typeof reason !== 'string') return null
+  return escapeText(
+    reason
+      .trim()
+      .replace(/\s*\n\s*/g, '; ')
+      .replace(/\.$/, ''),
+    reasonMax
+  )
 }
 
 /** A bound that is an instant, as a time of the site. */

@@ -24,7 +24,7 @@ export const refusal: RefusalWords = {
     'no-site': (wrong) => (wrong.word === null ? 'Which site is not clear.' : `No such site: ${wrong.word}.`),
     'bad-option': (wrong) => `Wrong option: ${of(wrong)}.`,
     config: (wrong) => `Wrong settings: ${of(wrong)}.`,
-    store: () => 'The log cannot be reached.',
+    store: (wrong) => `The log cannot be reached${wrong.word === null ? '' : `: ${wrong.word}`}.`,
     'weather-file': (wrong) => `Weather file not readable: ${of(wrong)}.`,
     internal: (wrong) => `Something failed inside${wrong.ref === null ? '' : `, reference ${wrong.ref}`}.`
   },

@@ -24,7 +24,7 @@ export const refusal: RefusalWords = {
     'no-site': (wrong) => (wrong.word === null ? 'No está claro qué obra.' : `No existe esa obra: ${wrong.word}.`),
     'bad-option': (wrong) => `Opción equivocada: ${of(wrong)}.`,
     config: (wrong) => `Ajustes equivocados: ${of(wrong)}.`,
-    store: () => 'No se alcanza el registro.',
+    store: (wrong) => `No se alcanza el registro${wrong.word === null ? '' : `: ${wrong.word}`}.`,
     'weather-file': (wrong) => `No se lee el archivo del tiempo: ${of(wrong)}.`,
     internal: (wrong) => `Algo falló por dentro${wrong.ref === null ? '' : `, referencia ${wrong.ref}`}.`
   },

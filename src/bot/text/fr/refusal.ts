@@ -24,7 +24,7 @@ export const refusal: RefusalWords = {
     'no-site': (wrong) => (wrong.word === null ? 'On ne sait pas quel chantier.' : `Ce chantier n’existe pas : ${wrong.word}.`),
     'bad-option': (wrong) => `Mauvaise option : ${of(wrong)}.`,
     config: (wrong) => `Mauvais réglages : ${of(wrong)}.`,
-    store: () => 'Le journal ne répond pas.',
+    store: (wrong) => `Le journal ne répond pas${wrong.word === null ? '' : ` : ${wrong.word}`}.`,
     'weather-file': (wrong) => `Fichier météo illisible : ${of(wrong)}.`,
     internal: (wrong) => `Une panne interne${wrong.ref === null ? '' : `, référence ${wrong.ref}`}.`
   },
