@@ -156,7 +156,7 @@ function overSocket(receiver: SocketModeReceiver, chat: Chat, { work, log }: Con
   client.on('connected', () => {
     state.open = true
   })
-  for (const away of ['reconnecting', 'disconnecting', 'disconnected'])
+  for (const away of ['close', 'reconnecting', 'disconnecting', 'disconnected'])
     client.on(away, () => {
       state.open = false
     })
