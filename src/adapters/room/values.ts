@@ -1,5 +1,6 @@
 import type { View } from './modals.js'
 import type { Loose } from './types.js'
+import { type Words, wordsOf } from './value-words.js'
 import type { World } from './world.js'
 
 /** What a form holds, and what is wrong with it before the app need see it: by block id. */
@@ -9,7 +10,7 @@ export interface Filled {
 }
 
 /** The checks that the service makes itself: asked for and left empty, no number, out of the bounds of the field. Values come out in its shape. */
-export function unanswered(world: World, view: View, typed: Loose): Filled {
+export function unanswered(world: World, view: View, typed: Loose, lang: string | null): Filled {
   const values: Record<string, Loose> = {}
   const errors: Record<string, string> = {}
   for (const block of (view.body.blocks as readonly Loose[] | undefined) ?? []) {
@@ -18,7 +19,7 @@ export function unanswered(world: World, view: View, typed: Loose): Filled {
     const id = String(block.block_id)
     const given = ((typed[id] as Loose | undefined)?.[String(element.action_id)] ?? {}) as Loose
     const value = shaped(world, element, given)
-    const wrong = wrongWith(element, value, block.optional === true)
+    const wrong = wrongWith(element, value, block.optional === true, wordsOf(lang))
     if (wrong !== null) errors[id] = wrong
     values[id] = { [String(element.action_id)]: value }
   }
@@ -57,21 +58,21 @@ function shaped(world: World, element: Loose, given: Loose): Loose {
   return { type, [slot]: text === '' ? null : text }
 }
 
-function wrongWith(element: Loose, value: Loose, optional: boolean): string | null {
+function wrongWith(element: Loose, value: Loose, optional: boolean, words: Words): string | null {
   const held = value[slots[String(element.type)] ?? 'value']
-  if (held === null || (Array.isArray(held) && held.length === 0)) return optional ? null : 'Please fill this in.'
-  if (element.type === 'number_input') return wrongNumber(element, String(held))
+  if (held === null || (Array.isArray(held) && held.length === 0)) return optional ? null : words.empty
+  if (element.type === 'number_input') return wrongNumber(element, String(held), words)
   if (element.type !== 'plain_text_input') return null
   const length = [...String(held)].length
   const { min_length: least, max_length: most } = element
-  if (typeof least === 'number' && length < least) return `At least ${least} characters.`
-  return typeof most === 'number' && length > most ? `At most ${most} characters; there are ${length}.` : null
+  if (typeof least === 'number' && length < least) return words.short(least)
+  return typeof most === 'number' && length > most ? words.long(most) : null
 }
 
-function wrongNumber(element: Loose, text: string): string | null {
-  if (!/^-?\d+(\.\d+)?$/.test(text)) return 'Please write a number, such as 12.5.'
-  if (element.is_decimal_allowed === false && text.includes('.')) return 'Please write a whole number.'
+function wrongNumber(element: Loose, text: string, words: Words): string | null {
+  if (!/^-?\d+(\.\d+)?$/.test(text)) return words.number
+  if (element.is_decimal_allowed === false && text.includes('.')) return words.whole
   const { min_value: least, max_value: most } = element
-  if (least !== undefined && Number(text) < Number(least)) return `No less than ${String(least)}.`
-  return most !== undefined && Number(text) > Number(most) ? `No more than ${String(most)}.` : null
+  if (least !== undefined && Number(text) < Number(least)) return words.least(String(least))
+  return most !== undefined && Number(text) > Number(most) ? words.most(String(most)) : null
 }

@@ -312,6 +312,23 @@ describe('forms', () => {
     expect(Buffer.from(await photo.arrayBuffer())).toEqual(png)
   })
 
+  it('say once that all may be left empty, and speak the language of the page', async () => {
+    await page.keyboard.press('Escape')
+    await page.getByRole('radio', { name: 'Français' }).check()
+    const free = form.blocks.map((block) => ({ ...block, ...(block.type === 'input' ? { optional: true } : {}) }))
+    app.onDelivery = async ({ body }) => {
+      if (body.type === 'block_actions') await app.api('views.open', { trigger_id: body.trigger_id, view: { ...form, blocks: free } })
+      return {}
+    }
+    await log().getByRole('button', { name: 'State checks' }).click()
+    const dialog = page.getByRole('dialog', { name: 'Coupon' })
+    await dialog.getByText('Chacun peut rester vide.').waitFor()
+    expect(await dialog.getByText('peut rester vide)').count()).toBe(0)
+    await dialog.getByLabel('Width, mm').fill('large')
+    await dialog.getByRole('button', { name: 'Log it' }).click()
+    await dialog.getByText('Écrivez un nombre').waitFor()
+  })
+
   it('are closed by Escape', async () => {
     await page.keyboard.press('Escape')
     await page.getByRole('dialog', { name: 'Coupon' }).waitFor({ state: 'hidden' })

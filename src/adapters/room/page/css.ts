@@ -71,7 +71,7 @@ main { flex: 1; display: flex; flex-direction: column; min-height: 0; min-width:
 .site-head { position: sticky; top: 0; z-index: 1; background: var(--paper); padding: .5rem 1rem; border-bottom: 1px solid var(--line); }
 .site-head h2 { font-size: 1.1875rem; }
 #log { flex: 1; padding: .5rem 1rem 1rem; }
-.message { display: grid; grid-template-columns: 100%; gap: .25rem; padding: .75rem 0 .375rem; border-bottom: 1px solid var(--line); }
+.message { scroll-margin-top: 5rem; display: grid; grid-template-columns: 100%; gap: .25rem; padding: .75rem 0 .375rem; border-bottom: 1px solid var(--line); }
 .message > header { display: flex; flex-wrap: wrap; gap: .125rem .625rem; align-items: baseline; }
 .who { font-weight: 700; }
 .message > header time { color: var(--quiet); font-variant-numeric: tabular-nums; }
@@ -94,7 +94,7 @@ figcaption { color: var(--quiet); font-size: .9375rem; }
 
 .trouble { color: var(--warn); background: var(--warn-tint); font-weight: 600; padding: .5rem 1rem; }
 .trouble:empty { display: none; }
-.composer { position: sticky; bottom: 0; z-index: 1; background: var(--paper); border-top: 2px solid var(--ink); padding: .625rem 1rem max(.625rem, env(safe-area-inset-bottom)); }
+.composer { position: sticky; bottom: 0; z-index: 1; background: var(--paper); border-top: 2px solid var(--ink); padding: .625rem 1rem max(.625rem, env(safe-area-inset-bottom)); box-shadow: 0 .5rem 0 var(--paper); }
 .write { display: grid; grid-template: 'text text' auto 'photo send' auto / auto 1fr; gap: .5rem; align-items: end; }
 .write textarea { grid-area: text; }
 .write .attach { grid-area: photo; }
@@ -136,7 +136,7 @@ dialog .trouble { border-radius: 4px; }
   main { height: 100dvh; }
   #log { overflow-y: auto; min-height: 0; padding-inline: 1.5rem; }
   .site-head, .composer { padding-inline: 1.5rem; }
-  .message { grid-template-columns: 8.5rem minmax(0, 46rem); column-gap: 1rem; }
+  .message { scroll-margin-top: 0; grid-template-columns: 8.5rem minmax(0, 46rem); column-gap: 1rem; }
   .message > header { display: grid; align-content: start; justify-items: start; }
   .message > footer, .message > .replies { grid-column: 2; }
   .replies .message { grid-template-columns: minmax(0, 1fr); }

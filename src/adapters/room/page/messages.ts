@@ -40,7 +40,13 @@ function scroller() {
 }
 
 export function toEnd() {
-  const down = () => { scroller().scrollTop = scroller().scrollHeight }
+  // Of an answer longer than the screen the first line counts, not the last.
+  const down = () => {
+    const room = scroller()
+    const last = log.lastElementChild
+    if (last && last.offsetHeight > room.clientHeight * 0.7) last.scrollIntoView({ block: 'start' })
+    else room.scrollTop = room.scrollHeight
+  }
   down()
   // Pictures grow when they come.
   for (const img of log.querySelectorAll('img')) if (!img.complete) img.addEventListener('load', down, { once: true })
@@ -71,7 +77,7 @@ function drawn(message) {
   const at = new Date(Number(message.ts) * 1000)
   const time = at.toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' })
   const name = names[message.user] ?? message.user
-  const tags = [message.onlyFor === null ? null : 'only for you', message.edited ? 'edited' : null, message.typed ? 'command' : null].filter((tag) => tag !== null)
+  const tags = [message.onlyFor === null ? null : 'only for you', message.edited ? 'edited' : null].filter((tag) => tag !== null)
   const node = make('article', { class: 'message from-' + message.user + (message.onlyFor === null ? '' : ' alone'), 'data-ts': message.ts, 'aria-label': name + ', ' + time },
     make('header', {}, make('span', { class: 'who' }, name), make('time', { datetime: at.toISOString(), title: at.toLocaleString() }, time), ...tags.map((tag) => make('span', { class: 'tag' }, tag))),
     make('div', { class: 'body', lang: message.user === 'seamhand' && here.lang ? here.lang : null }, ...bodyOf(message)))

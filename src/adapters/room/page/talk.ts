@@ -1,17 +1,21 @@
 /** Talking to the server, and what the page stands for: its site, person, language, units and clock. */
-export const talkScript = `
+export const talkScript = String.raw`
 const query = new URLSearchParams(location.search)
 const key = document.querySelector('meta[name="room-key"]').content
 const kept = (name) => { try { return localStorage.getItem('room-' + name) ?? '' } catch { return '' } }
 const keep = (name, value) => { try { localStorage.setItem('room-' + name, value) } catch { /* a private window keeps nothing */ } }
 const oneOf = (value, list) => (list.includes(value) ? value : null)
 
+const asked = (query.get('at') ?? '').replace(' ', '+')
+const isTime = /^\d{4}-\d\d-\d\dT[\d:.]{4,12}(Z|[+-]\d\d:?\d\d)$/.test(asked)
+
 export const here = {
   site: query.get('site'),
   user: oneOf(query.get('user'), ['crew', 'supervisor', 'inspector']) ?? oneOf(kept('user'), ['crew', 'supervisor', 'inspector']) ?? 'crew',
   lang: oneOf(query.get('lang'), ['en', 'es', 'fr']) ?? kept('lang'),
   units: oneOf(query.get('units'), ['metric', 'us']) ?? kept('units'),
-  at: query.get('at') ?? '',
+  at: isTime ? asked : '',
+  badTime: asked !== '' && !isTime,
   tab: Array.from(crypto.getRandomValues(new Uint8Array(8)), (byte) => byte.toString(16).padStart(2, '0')).join('')
 }
 

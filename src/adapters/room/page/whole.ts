@@ -51,7 +51,7 @@ function startOver() {
 }
 
 function showSites({ sites, direct }) {
-  const all = [...sites, { name: direct, title: 'Just you and Seamhand', invented: false, closed: false }]
+  const all = [...sites, { name: direct, title: 'Just you', alone: true, invented: false, closed: false }]
   const now = JSON.stringify([all, here.site])
   if (now === drawnSites) return
   drawnSites = now
@@ -73,6 +73,7 @@ function noteOf(site) {
   if (site?.invented) words.push('Invented site, invented weather: nothing here was measured.')
   if (site?.closed) words.push('This site is closed.')
   if (here.at) words.push('The clock is held at ' + here.at + '.')
+  if (site?.alone) words.push('Only you and Seamhand read this.')
   if (words.length === 0) words.push('Messages go to Seamhand.')
   return [words.join(' ')]
 }
@@ -173,6 +174,7 @@ if (!sites.includes(here.site)) choose('site', sites[0] ?? '')
 settings()
 openHome(wide.matches)
 byId('settings').open = wide.matches
+if (here.badTime) trouble('The time in the address is not one: write it like 2026-05-04T06:10:00Z. The clock runs.')
 void follow()
 void askHome()
 `

@@ -57,7 +57,7 @@ export const postSubmit: Route = async (world, req, res) => {
   const actor = actorOf(world, body)
   const view = ownView(world, body)
   const values = objectOf(body.values)
-  const errors = unanswered(world, view, values)
+  const errors = unanswered(world, view, values, actor.aside.lang)
   if (Object.keys(errors.errors).length > 0) return sendJson(res, 200, { problem: null, errors: errors.errors })
   sendJson(res, 200, await submit(world, actor, view, errors.values))
 }
