@@ -1,8 +1,9 @@
 import { createHmac } from 'node:crypto'
 import { createServer, type IncomingMessage, request, type Server, type ServerResponse } from 'node:http'
 import type { AddressInfo } from 'node:net'
-import { createSlack, type Slack, type SlackOptions } from '../../src/adapters/slack/app.js'
+import { createSlack } from '../../src/adapters/slack/app.js'
 import type { SlackLog } from '../../src/adapters/slack/log.js'
+import type { Slack, SlackOptions } from '../../src/adapters/slack/slack.js'
 import type { Delivery, FormValues, Message, Pressed, Submitted, Talk } from '../../src/bot/talk/talk.js'
 
 // biome-ignore lint/suspicious/noExplicitAny: payloads of the service, looked into by the tests

@@ -28,7 +28,7 @@ export async function startSocketService(): Promise<SocketService> {
     socket.on('error', () => {})
     count += 1
     open = socket
-    let rest = Buffer.alloc(0)
+    let rest: Buffer = Buffer.alloc(0)
     socket.on('data', (part: Buffer) => {
       rest = frames(Buffer.concat([rest, part]), socket, acks)
     })

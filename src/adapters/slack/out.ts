@@ -5,6 +5,7 @@ import { boundedFetch, type Clients, callMs } from './clients.js'
 import type { SlackLog } from './log.js'
 import { type Loose, textAt } from './loose.js'
 import { describe, serviceCode } from './problem.js'
+import { respond } from './respond.js'
 
 /** Where a message goes. */
 export interface Target {
@@ -63,25 +64,6 @@ export function createOut(clients: Clients, fetch: typeof globalThis.fetch, log:
 /** Thread of a mention, or of the message whose button was pressed; null at the top of a channel. */
 function threadOf(body: Loose): string | null {
   return textAt(body, 'event', 'thread_ts') ?? textAt(body, 'message', 'thread_ts') ?? textAt(body, 'container', 'thread_ts')
-}
-
-/** `gone`: a clear no, such as an address that is used up. */
-async function respond(fetch: typeof globalThis.fetch, log: SlackLog, url: string, payload: Loose): Promise<'sent' | 'gone' | 'unknown'> {
-  try {
-    const answer = await fetch(url, {
-      method: 'POST',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify(payload),
-      redirect: 'error'
-    })
-    await answer.body?.cancel()
-    if (answer.ok) return 'sent'
-    log.warn({ kind: 'http', status: answer.status }, 'reply address refused')
-    return answer.status >= 500 ? 'unknown' : 'gone'
-  } catch (error) {
-    log.warn(describe(error), 'reply address did not answer')
-    return 'unknown'
-  }
 }
 
 async function sayInChannel(clients: Clients, log: SlackLog, target: Target, message: Message): Promise<boolean> {

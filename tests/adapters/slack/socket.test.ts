@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { createSlack, type Slack } from '../../../src/adapters/slack/app.js'
+import { createSlack } from '../../../src/adapters/slack/app.js'
+import type { Slack } from '../../../src/adapters/slack/slack.js'
 import {
   appToken,
   arrayLog,

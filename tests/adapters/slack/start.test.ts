@@ -2,9 +2,10 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { webApi } from '@slack/bolt'
 import { afterEach, describe, expect, it } from 'vitest'
-import { createSlack, SlackError } from '../../../src/adapters/slack/app.js'
+import { createSlack } from '../../../src/adapters/slack/app.js'
 import { boundedFetch, clientOptions, createClients } from '../../../src/adapters/slack/clients.js'
 import { createSeen } from '../../../src/adapters/slack/seen.js'
+import { SlackError } from '../../../src/adapters/slack/slack.js'
 import { createWork, within } from '../../../src/adapters/slack/work.js'
 import {
   arrayLog,
