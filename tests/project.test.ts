@@ -19,7 +19,9 @@ const developers = read('DEVELOPERS.md')
 
 /** Names of the files of a folder, without their ending. */
 function filesOf(folder: string, ending = '.ts'): string[] {
-  return readdirSync(join(root, folder)).filter((name) => name.endsWith(ending)).map((name) => name.slice(0, -ending.length))
+  return readdirSync(join(root, folder))
+    .filter((name) => name.endsWith(ending))
+    .map((name) => name.slice(0, -ending.length))
 }
 
 function everyFile(folder: string): string[] {
@@ -49,7 +51,9 @@ describe('the repository', () => {
   })
 
   it('has every rule in its map, with a test and a source', () => {
-    const files = filesOf('src/core/rules').filter((name) => !ruleParts.has(name)).sort()
+    const files = filesOf('src/core/rules')
+      .filter((name) => !ruleParts.has(name))
+      .sort()
     expect(Object.keys(rules).sort()).toEqual(files)
     const tests = filesOf('tests/core/rules', '.test.ts')
     for (const [id, rule] of Object.entries(rules)) {
@@ -66,9 +70,15 @@ describe('the repository', () => {
   })
 
   it('has every form, weather source and formula in its map', () => {
-    const formParts = ['index', 'form', 'fields']
-    expect(Object.keys(forms).sort()).toEqual(filesOf('src/bot/forms').filter((name) => !formParts.includes(name)).sort())
-    const folders = readdirSync(join(root, 'src/adapters/weather')).filter((name) => statSync(join(root, 'src/adapters/weather', name)).isDirectory() && name !== 'sample')
+    const formParts = ['index', 'form', 'form-id', 'fields']
+    expect(Object.keys(forms).sort()).toEqual(
+      filesOf('src/bot/forms')
+        .filter((name) => !formParts.includes(name))
+        .sort()
+    )
+    const folders = readdirSync(join(root, 'src/adapters/weather')).filter(
+      (name) => statSync(join(root, 'src/adapters/weather', name)).isDirectory() && name !== 'sample'
+    )
     expect(Object.keys(sources).sort()).toEqual(folders.sort())
     for (const name of Object.keys(sources)) expect(readme).toContain(`\`${name}\``)
     for (const [name, formula] of Object.entries(formulas)) {
@@ -97,7 +107,13 @@ describe('the repository', () => {
 
   it('says the same things in every language', () => {
     const shape = (value: unknown): unknown =>
-      typeof value === 'object' && value !== null ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)).map(([key, each]) => [key, shape(each)])) : typeof value
+      typeof value === 'object' && value !== null
+        ? Object.fromEntries(
+            Object.entries(value)
+              .sort(([a], [b]) => (a < b ? -1 : 1))
+              .map(([key, each]) => [key, shape(each)])
+          )
+        : typeof value
     expect(shape(texts.es)).toEqual(shape(texts.en))
     expect(shape(texts.fr)).toEqual(shape(texts.en))
   })
@@ -109,6 +125,7 @@ describe('the repository', () => {
   })
 
   it('names no path of a machine and no tool of the workplace', () => {
-    for (const path of [...everyFile('src'), 'README.md', 'DEVELOPERS.md', 'package.json']) expect(read(path), path).not.toMatch(/\/work\/|\/tmp\/|CONTRACT\.md/)
+    for (const path of [...everyFile('src'), 'README.md', 'DEVELOPERS.md', 'package.json'])
+      expect(read(path), path).not.toMatch(/\/work\/|\/tmp\/|CONTRACT\.md/)
   })
 })

@@ -11,8 +11,26 @@ export type Units = 'metric' | 'us'
 export type FindingId = RuleId | 'strip-land' | 'strip-gap' | 'coupon-width' | 'open-voids' | 'test-spray'
 
 export const errorCodes = [
-  'empty', 'too-long', 'unknown-command', 'unknown-word', 'missing', 'bad-number', 'ambiguous-number', 'wrong-unit', 'out-of-range',
-  'inconsistent', 'duplicate', 'not-found', 'wrong-state', 'not-allowed', 'no-site', 'bad-option', 'config', 'store', 'weather-file', 'internal'
+  'empty',
+  'too-long',
+  'unknown-command',
+  'unknown-word',
+  'missing',
+  'bad-number',
+  'ambiguous-number',
+  'wrong-unit',
+  'out-of-range',
+  'inconsistent',
+  'duplicate',
+  'not-found',
+  'wrong-state',
+  'not-allowed',
+  'no-site',
+  'bad-option',
+  'config',
+  'store',
+  'weather-file',
+  'internal'
 ] as const
 export type ErrorCode = (typeof errorCodes)[number]
 

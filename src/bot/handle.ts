@@ -1,6 +1,6 @@
 import type { Refusal } from './answer.js'
 import type { Ask } from './ask.js'
-import { answered, type Asked, putInPlace, refused } from './asked.js'
+import { type Asked, answered, putInPlace, refused } from './asked.js'
 import { freeCommands, siteCommands } from './commands/index.js'
 import type { Beside, Done, OnSite, Ports } from './context.js'
 import type { SiteView } from './ports.js'

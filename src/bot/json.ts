@@ -1,4 +1,4 @@
-import { toIso, type Instant } from '../core/instant.js'
+import { type Instant, toIso } from '../core/instant.js'
 import type { Json, JsonObject } from '../core/log/entry.js'
 import { round6 } from '../core/units.js'
 

@@ -116,7 +116,10 @@ export interface Store {
    * A throw of `compose` rolls everything back. Null when there is no such site.
    */
   append<Reply extends Json>(
-    key: SiteKey, loggedAt: Instant, claim: Claim | null, compose: (view: SiteView) => Promise<Batch<Reply>>
+    key: SiteKey,
+    loggedAt: Instant,
+    claim: Claim | null,
+    compose: (view: SiteView) => Promise<Batch<Reply>>
   ): Promise<Appended<Reply> | null>
   /** All entries of a site in order of seq, in slices, for verify, export and move. */
   entries(key: SiteKey, afterSeq: number, count: number): Promise<readonly Kept[]>

@@ -28,7 +28,14 @@ export interface Reply {
   readonly files: readonly Json[]
   readonly text: string
   readonly blocks: readonly KnownBlock[]
-  readonly error: { readonly code: string; readonly message: string; readonly word: string | null; readonly understood: Json; readonly usage: string; readonly ref: string | null } | null
+  readonly error: {
+    readonly code: string
+    readonly message: string
+    readonly word: string | null
+    readonly understood: Json
+    readonly usage: string
+    readonly ref: string | null
+  } | null
 }
 
 const unjudged = { spray: null, lay: null, weld: null, people: null } as const
@@ -36,24 +43,63 @@ const unjudged = { spray: null, lay: null, weld: null, people: null } as const
 export function replyTo(answer: Answer, spoken: Spoken, how: { lang: Lang; units: Units }): Reply {
   const first = answer.findings[0]
   return {
-    v: 1, ok: true, command: answer.command, site: answer.site, at: toIso(answer.at), lang: how.lang, units: how.units,
-    outcome: answer.outcome, outcomes: answer.outcomes, activities: answer.activities,
+    v: 1,
+    ok: true,
+    command: answer.command,
+    site: answer.site,
+    at: toIso(answer.at),
+    lang: how.lang,
+    units: how.units,
+    outcome: answer.outcome,
+    outcomes: answer.outcomes,
+    activities: answer.activities,
     binding: first === undefined || first.outcome === 'go' ? null : first.rule,
     findings: answer.findings.map(({ ease: _ease, ...finding }) => toJson(finding)),
-    numbers: toJson(answer.numbers), changesAt: iso(answer.changesAt), limits: answer.limits, weather: answer.weather,
-    logged: answer.logged, decision: answer.decision, undoUntil: iso(answer.undoUntil), files: [], text: spoken.text, blocks: spoken.blocks, error: null
+    numbers: toJson(answer.numbers),
+    changesAt: iso(answer.changesAt),
+    limits: answer.limits,
+    weather: answer.weather,
+    logged: answer.logged,
+    decision: answer.decision,
+    undoUntil: iso(answer.undoUntil),
+    files: [],
+    text: spoken.text,
+    blocks: spoken.blocks,
+    error: null
   }
 }
 
 export function replyRefused(
-  refusal: Refusal, message: string, usage: string, spoken: Spoken,
+  refusal: Refusal,
+  message: string,
+  usage: string,
+  spoken: Spoken,
   of: Pick<Answer, 'site' | 'at'> & { command: string | null; lang: Lang; units: Units; limits: Answer['limits'] | null }
 ): Reply {
   const { command, site, at, lang, units, limits } = of
   return {
-    v: 1, ok: false, command, site, at: toIso(at), lang, units, outcome: null, outcomes: null, activities: unjudged, binding: null, findings: [],
-    numbers: {}, changesAt: null, limits, weather: null, logged: [], decision: null, undoUntil: null, files: [],
-    text: spoken.text, blocks: spoken.blocks,
+    v: 1,
+    ok: false,
+    command,
+    site,
+    at: toIso(at),
+    lang,
+    units,
+    outcome: null,
+    outcomes: null,
+    activities: unjudged,
+    binding: null,
+    findings: [],
+    numbers: {},
+    changesAt: null,
+    limits,
+    weather: null,
+    logged: [],
+    decision: null,
+    undoUntil: null,
+    files: [],
+    text: spoken.text,
+    blocks: spoken.blocks,
     error: { code: refusal.code, message, word: refusal.word, understood: toJson(refusal.understood), usage, ref: refusal.ref }
   }
 }

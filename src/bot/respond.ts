@@ -4,7 +4,7 @@ import type { Ask } from './ask.js'
 import type { Ports } from './context.js'
 import { handle } from './handle.js'
 import { StoreError } from './ports.js'
-import { replyRefused, type Reply } from './reply.js'
+import { type Reply, replyRefused } from './reply.js'
 import { usageOf } from './text/usage-of.js'
 import { refusalMessage, speakRefusal } from './views/refusal.js'
 
@@ -21,13 +21,23 @@ export async function respond(ask: Ask, ports: Ports): Promise<Reply> {
 
 /** The reply where the outside or the program failed: nothing was logged, and what went wrong. */
 export function failed(
-  ask: Ask, defaults: Pick<Ports, 'lang' | 'units'>, sheet: LimitsSheet | null, code: ErrorCode, reason: string | null, ref: string | null
+  ask: Ask,
+  defaults: Pick<Ports, 'lang' | 'units'>,
+  sheet: LimitsSheet | null,
+  code: ErrorCode,
+  reason: string | null,
+  ref: string | null
 ): Reply {
   const how = { lang: ask.lang ?? defaults.lang, units: ask.units ?? defaults.units, zone: 'UTC' }
   const refusal: Refusal = { code, word: null, understood: [], detail: reason === null ? {} : { reason }, ref }
   const usage = usageOf(null)
   const limits = sheet === null ? null : { id: sheet.id, version: sheet.version, sha256: sheet.sha256 }
   return replyRefused(refusal, refusalMessage(refusal, how), usage, speakRefusal(refusal, null, usage, how), {
-    command: null, site: ask.site, at: ask.at, lang: how.lang, units: how.units, limits
+    command: null,
+    site: ask.site,
+    at: ask.at,
+    lang: how.lang,
+    units: how.units,
+    limits
   })
 }

@@ -1,4 +1,4 @@
-import { told, type Done, type OnSite } from '../context.js'
+import { type Done, type OnSite, told } from '../context.js'
 import { decideOnSite } from '../decision/decide-on-site.js'
 import { logFacts } from '../decision/log-facts.js'
 import { conditionNumbers } from '../decision/numbers.js'

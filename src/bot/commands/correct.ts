@@ -1,7 +1,7 @@
 import { fromIso, localDate } from '../../core/instant.js'
 import type { JsonObject } from '../../core/log/entry.js'
 import { touches } from '../../core/log/subjects.js'
-import { refuse, type Done } from '../context.js'
+import { type Done, refuse } from '../context.js'
 import type { Session } from '../session/session.js'
 
 /**
@@ -17,8 +17,10 @@ export async function correct(session: Session, seq: number, data: JsonObject): 
   const sameDay = localDate(fromIso(entry.loggedAt) ?? 0, zone) === localDate(session.now, zone)
   if (session.ask.role !== 'supervisor' && !(entry.author === session.ask.user && sameDay)) return refuse('not-allowed', id, { who: 'supervisor' })
   const touched = touches(entry, day)
-  const same = Object.keys(data).every((key) => key in entry.data) && touches({ ...entry, data: { ...entry.data, ...data } }, day).join() === touched.join()
-  if (!same || ['undo', 'correction', 'decision', 'setting'].includes(entry.type)) return refuse('wrong-state', id, { label: 'entry', state: entry.type })
+  const same =
+    Object.keys(data).every((key) => key in entry.data) && touches({ ...entry, data: { ...entry.data, ...data } }, day).join() === touched.join()
+  if (!same || ['undo', 'correction', 'decision', 'setting'].includes(entry.type))
+    return refuse('wrong-state', id, { label: 'entry', state: entry.type })
   await session.logTouching('correction', entry.subject, { target: seq, data: { ...entry.data, ...data } }, touched)
   return null
 }

@@ -1,16 +1,16 @@
+import { certain } from '../../core/fact.js'
+import type { Facts, WelderFact } from '../../core/facts.js'
 import type { Finding } from '../../core/finding.js'
+import type { LimitsSheet } from '../../core/limits/sheet.js'
 import type { CouponData } from '../../core/log/data.js'
 import { emptyWelder, type WelderState } from '../../core/log/states/welder.js'
+import { judge } from '../../core/rules/judge.js'
+import { convert } from '../../core/units.js'
 import { chanceShort, individualsChart } from '../../core/welds/chart.js'
 import { clearance } from '../../core/welds/clearance.js'
 import { judgeCoupon } from '../../core/welds/coupon.js'
-import type { Facts, WelderFact } from '../../core/facts.js'
-import type { LimitsSheet } from '../../core/limits/sheet.js'
-import { convert } from '../../core/units.js'
-import { refuse, told, type Done, type OnSite } from '../context.js'
+import { type Done, type OnSite, refuse, told } from '../context.js'
 import { factsNow } from '../decision/facts-now.js'
-import { judge } from '../../core/rules/judge.js'
-import { certain } from '../../core/fact.js'
 import type { Said } from '../words/said.js'
 import { shown } from './weld.js'
 
@@ -24,14 +24,23 @@ export async function coupon(said: Extract<Said, { command: 'weld coupon' }>, on
   const judged = judgeCoupon({ widthMm, peel, warm, minWidthMm })
   const { facts } = await factsNow(on)
   const data: CouponData = {
-    widthsMm, widthMm, peel, ...(warm ? { warm } : {}), ...settings,
-    passed: judged.passed, cause: judged.cause, minWidthMm, conditions: conditionsOf(facts)
+    widthsMm,
+    widthMm,
+    peel,
+    ...(warm ? { warm } : {}),
+    ...settings,
+    passed: judged.passed,
+    cause: judged.cause,
+    minWidthMm,
+    conditions: conditionsOf(facts)
   }
   await session.log('coupon', `welder:${said.welder}`, data, at)
   const after = await welderNow(on, said.welder)
   const finding = widthFinding(data, at, on.sheet, said.welder)
   return told({
-    command: 'weld', outcome: finding.outcome, findings: [finding],
+    command: 'weld',
+    outcome: finding.outcome,
+    findings: [finding],
     numbers: { welder: said.welder, passed: judged.passed, widthMm, minWidthMm, cause: judged.cause, move: { ...judged.move }, ...after }
   })
 }
@@ -51,7 +60,15 @@ async function showWelder(on: OnSite, name: string): Promise<Done> {
   if (state === null) return refuse('not-found', name, { label: 'welder' })
   const last = state.coupon?.value ?? null
   const after = await welderNow(on, name)
-  const numbers = { welder: name, passed: last?.passed ?? null, widthMm: last?.widthMm ?? null, minWidthMm: minimumMm(name, on.sheet), cause: last?.cause ?? null, move: keep, ...after }
+  const numbers = {
+    welder: name,
+    passed: last?.passed ?? null,
+    widthMm: last?.widthMm ?? null,
+    minWidthMm: minimumMm(name, on.sheet),
+    cause: last?.cause ?? null,
+    move: keep,
+    ...after
+  }
   return told({ command: 'weld', outcome: after.cleared ? 'go' : after.lapsedBy === null ? 'unknown' : 'no-go', numbers })
 }
 

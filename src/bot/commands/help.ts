@@ -1,4 +1,4 @@
-import { refuse, told, type Beside, type Done } from '../context.js'
+import { type Beside, type Done, refuse, told } from '../context.js'
 import { usages } from '../text/usages.js'
 import type { Said } from '../words/said.js'
 

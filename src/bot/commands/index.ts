@@ -24,8 +24,22 @@ export type SiteCommand<A extends Asked> = (said: SaidOf<A>, on: OnSite, at: num
 export type FreeCommand<A extends Asked> = (said: SaidOf<A>, beside: Beside) => Promise<Done>
 
 export const siteCommands = {
-  spray, 'spray override': override, air, weld, 'weld coupon': coupon, 'weld event': welderEvent, 'weld show': welderShow,
-  'probe open': probeOpen, 'probe step': probeStep, 'probe list': probeList, kit, foam, laid, 'site show': siteShow, 'site set': siteSet, undo
+  spray,
+  'spray override': override,
+  air,
+  weld,
+  'weld coupon': coupon,
+  'weld event': welderEvent,
+  'weld show': welderShow,
+  'probe open': probeOpen,
+  'probe step': probeStep,
+  'probe list': probeList,
+  kit,
+  foam,
+  laid,
+  'site show': siteShow,
+  'site set': siteSet,
+  undo
 } as const satisfies { readonly [A in Asked]?: SiteCommand<A> }
 
 export const freeCommands = { strip, 'site new': siteNew, help, me } as const satisfies { readonly [A in Asked]?: FreeCommand<A> }

@@ -1,8 +1,8 @@
+import { decide } from '../../core/decide.js'
 import { emptyKit, type KitState } from '../../core/log/states/kit.js'
 import { emptySite } from '../../core/log/states/site.js'
-import { decide } from '../../core/decide.js'
 import { worst } from '../../core/outcome.js'
-import { told, type Done, type OnSite } from '../context.js'
+import { type Done, type OnSite, told } from '../context.js'
 import { factsNow } from '../decision/facts-now.js'
 import { logKit } from '../decision/log-facts.js'
 import { iso } from '../json.js'
@@ -21,10 +21,20 @@ export async function kit(said: Extract<Said, { command: 'kit' }>, on: OnSite, a
   const { isoC, resinC } = facts.kit
   const state = (await session.state(`kit:${name}`)) ?? emptyKit(name)
   return told({
-    command: 'kit', outcome: worst(findings.map(({ outcome }) => outcome)), findings,
+    command: 'kit',
+    outcome: worst(findings.map(({ outcome }) => outcome)),
+    findings,
     numbers: {
-      kit: name, isoC: isoC.value ?? state.isoC?.value ?? null, resinC: resinC.value ?? state.resinC?.value ?? null,
-      shellC: null, meanC: null, coreC: null, readyAt: null, coldAt: null, startBy: null, kits: await allKits(on)
+      kit: name,
+      isoC: isoC.value ?? state.isoC?.value ?? null,
+      resinC: resinC.value ?? state.resinC?.value ?? null,
+      shellC: null,
+      meanC: null,
+      coreC: null,
+      readyAt: null,
+      coldAt: null,
+      startBy: null,
+      kits: await allKits(on)
     }
   })
 }
@@ -40,7 +50,15 @@ async function allKits({ session }: OnSite) {
 
 function shownKit(kit: KitState) {
   return {
-    name: kit.name, isoC: kit.isoC?.value ?? null, resinC: kit.resinC?.value ?? null, at: iso(kit.isoC?.at ?? kit.resinC?.at ?? null),
-    mixedAt: iso(kit.mixedAt), expiresOn: kit.expiresOn?.value ?? null, place: kit.place?.value ?? null, lot: kit.lot, usedM2: kit.usedM2, empty: kit.empty
+    name: kit.name,
+    isoC: kit.isoC?.value ?? null,
+    resinC: kit.resinC?.value ?? null,
+    at: iso(kit.isoC?.at ?? kit.resinC?.at ?? null),
+    mixedAt: iso(kit.mixedAt),
+    expiresOn: kit.expiresOn?.value ?? null,
+    place: kit.place?.value ?? null,
+    lot: kit.lot,
+    usedM2: kit.usedM2,
+    empty: kit.empty
   }
 }

@@ -1,9 +1,9 @@
 import { localDate } from '../../core/instant.js'
-import { emptyDay } from '../../core/log/states/day.js'
-import { emptySite } from '../../core/log/states/site.js'
 import type { Folded } from '../../core/log/fold.js'
+import { emptyDay } from '../../core/log/states/day.js'
 import type { KitState } from '../../core/log/states/kit.js'
-import { told, type Done, type OnSite } from '../context.js'
+import { emptySite } from '../../core/log/states/site.js'
+import { type Done, type OnSite, told } from '../context.js'
 import { firstKit } from '../session/remember.js'
 import type { Said } from '../words/said.js'
 
@@ -19,7 +19,12 @@ export async function laid({ laid: said }: Extract<Said, { command: 'laid' }>, o
   return told({
     command: 'laid',
     numbers: {
-      areaM2: today.areaM2, robotM: today.robotM, handM: today.handM, kit, yieldM2PerKit, planM2PerKit,
+      areaM2: today.areaM2,
+      robotM: today.robotM,
+      handM: today.handM,
+      kit,
+      yieldM2PerKit,
+      planM2PerKit,
       driftPct: yieldM2PerKit === null ? null : (yieldM2PerKit / planM2PerKit - 1) * 100
     }
   })
@@ -30,7 +35,7 @@ async function meanYield({ session }: OnSite): Promise<number | null> {
   const rows = await session.view.states('kit:')
   const areas = rows.flatMap(({ state }) => {
     const kit = (state as unknown as Folded<KitState>).is
-    return kit !== null && kit.empty && kit.usedM2 > 0 ? [kit.usedM2] : []
+    return kit?.empty && kit.usedM2 > 0 ? [kit.usedM2] : []
   })
   return areas.length === 0 ? null : areas.reduce((sum, area) => sum + area, 0) / areas.length
 }

@@ -1,4 +1,4 @@
-import { told, type Beside, type Done } from '../context.js'
+import { type Beside, type Done, told } from '../context.js'
 import type { Said } from '../words/said.js'
 
 /** A person's language and units, for every answer to come. Kept beside the log, under the person's id. */

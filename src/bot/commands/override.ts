@@ -1,5 +1,5 @@
 import { localDate } from '../../core/instant.js'
-import { refuse, told, type Done, type OnSite } from '../context.js'
+import { type Done, type OnSite, refuse, told } from '../context.js'
 import { decideOnSite } from '../decision/decide-on-site.js'
 import { conditionNumbers } from '../decision/numbers.js'
 import type { Said } from '../words/said.js'
@@ -9,6 +9,11 @@ export async function override(said: Extract<Said, { command: 'spray override' }
   const { session } = on
   if (session.ask.role !== 'supervisor') return refuse('not-allowed', 'override', { who: 'supervisor' })
   const { memory, facts, decision, told: decided } = await decideOnSite(on, 'spray')
-  await session.log('override', `day:${localDate(at, session.settings.zone)}`, { activity: 'spray', decision, outcome: decided.outcome, reason: said.reason }, at)
+  await session.log(
+    'override',
+    `day:${localDate(at, session.settings.zone)}`,
+    { activity: 'spray', decision, outcome: decided.outcome, reason: said.reason },
+    at
+  )
   return told({ command: 'spray', ...decided, numbers: { ...conditionNumbers(facts, memory.kit, on.sheet), overridden: true } })
 }

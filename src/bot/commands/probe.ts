@@ -1,9 +1,9 @@
 import type { Finding } from '../../core/finding.js'
-import type { VoidState } from '../../core/log/states/void.js'
-import { emptySite } from '../../core/log/states/site.js'
 import type { Folded } from '../../core/log/fold.js'
+import { emptySite } from '../../core/log/states/site.js'
+import type { VoidState } from '../../core/log/states/void.js'
 import { voidRate } from '../../core/welds/rate.js'
-import { refuse, told, type Done, type OnSite, type Told } from '../context.js'
+import { type Done, type OnSite, refuse, type Told, told } from '../context.js'
 import { iso } from '../json.js'
 import type { Said } from '../words/said.js'
 
@@ -34,9 +34,17 @@ export async function probeStep({ number, step }: Extract<Said, { command: 'prob
 export async function probeList(_said: Extract<Said, { command: 'probe list' }>, on: OnSite): Promise<Done> {
   const rows = await on.session.view.states('void:')
   const voids = rows.flatMap(({ state }) => (state as unknown as Folded<VoidState>).is ?? [])
-  const list = voids.sort((a, b) => a.number - b.number).map(({ number, state, found, openedAt }) => ({
-    void: number, state, course: found.course, on: found.on, distanceM: found.distanceM, lengthMm: found.lengthMm, at: iso(openedAt)
-  }))
+  const list = voids
+    .sort((a, b) => a.number - b.number)
+    .map(({ number, state, found, openedAt }) => ({
+      void: number,
+      state,
+      course: found.course,
+      on: found.on,
+      distanceM: found.distanceM,
+      lengthMm: found.lengthMm,
+      at: iso(openedAt)
+    }))
   const answer = await status(on, null)
   return told({ ...answer, numbers: { ...answer.numbers, list } })
 }
@@ -50,7 +58,9 @@ async function status({ session }: OnSite, number: number | null): Promise<Told>
   const repaired = unsettled.length - open
   const finding = closing(open, repaired, session.now)
   return {
-    command: 'probe', outcome: finding.outcome, findings: [finding],
+    command: 'probe',
+    outcome: finding.outcome,
+    findings: [finding],
     numbers: { void: number, state: one?.state ?? null, ...whereOf(one), open, repaired, passed: voids.passed, ...voidRate(voids.total, weldedM) }
   }
 }
@@ -66,7 +76,19 @@ function whereOf(one: VoidState | null) {
 function closing(open: number, repaired: number, at: number): Finding<'open-voids'> {
   const left = open + repaired
   return {
-    rule: 'open-voids', activity: 'weld', group: 'checklist', outcome: left === 0 ? 'go' : 'no-go', value: left, unit: null, limit: null, margin: null,
-    spread: 0, origin: 'log', at, stale: false, fix: left === 0 ? null : open > 0 ? 'repair:void' : 'probe:void', ease: null
+    rule: 'open-voids',
+    activity: 'weld',
+    group: 'checklist',
+    outcome: left === 0 ? 'go' : 'no-go',
+    value: left,
+    unit: null,
+    limit: null,
+    margin: null,
+    spread: 0,
+    origin: 'log',
+    at,
+    stale: false,
+    fix: left === 0 ? null : open > 0 ? 'repair:void' : 'probe:void',
+    ease: null
   }
 }

@@ -1,7 +1,7 @@
-import { told, type Done, type OnSite } from '../context.js'
+import { type Done, type OnSite, told } from '../context.js'
 import { decideOnSite } from '../decision/decide-on-site.js'
-import { conditionNumbers } from '../decision/numbers.js'
 import { logFacts, logKit } from '../decision/log-facts.js'
+import { conditionNumbers } from '../decision/numbers.js'
 import type { Said } from '../words/said.js'
 
 /** Logs what was said, decides spray. */

@@ -1,12 +1,12 @@
+import { byBinding } from '../../core/decide.js'
+import { certain } from '../../core/fact.js'
 import type { Finding } from '../../core/finding.js'
 import type { LimitsSheet } from '../../core/limits/sheet.js'
-import { certain } from '../../core/fact.js'
 import { worst } from '../../core/outcome.js'
 import { judge } from '../../core/rules/judge.js'
 import { stripSize } from '../../core/sheets/strip.js'
 import { convert } from '../../core/units.js'
-import { byBinding } from '../../core/decide.js'
-import { refuse, told, type Beside, type Done } from '../context.js'
+import { type Beside, type Done, refuse, told } from '../context.js'
 import type { Said, StripSaid } from '../words/said.js'
 import { minimumMm } from './coupon.js'
 
@@ -15,8 +15,15 @@ export async function strip({ strip: said }: Extract<Said, { command: 'strip' }>
   const gapMm = said.gapMm ?? sheet.sheet.endGapMm
   if (sheet.sheet.lapMm >= said.widthM * 1000) return refuse('inconsistent', null, { label: 'width', min: sheet.sheet.lapMm, unit: 'mm' })
   const size = stripSize({
-    widthM: said.widthM, sheets: said.sheets ?? 1, gapMm, offMm: said.offMm ?? 0, edgeMm: said.edgeMm, lapMm: sheet.sheet.lapMm,
-    pastLapMm: sheet.strip.pastLapMm, stripWidthMm: sheet.strip.widthMm, cornerRadiusMm: sheet.strip.cornerRadiusMm
+    widthM: said.widthM,
+    sheets: said.sheets ?? 1,
+    gapMm,
+    offMm: said.offMm ?? 0,
+    edgeMm: said.edgeMm,
+    lapMm: sheet.sheet.lapMm,
+    pastLapMm: sheet.strip.pastLapMm,
+    stripWidthMm: sheet.strip.widthMm,
+    cornerRadiusMm: sheet.strip.cornerRadiusMm
   })
   if (size === null) return refuse('inconsistent', null, { label: 'strip' })
   const minWidthMm = Math.max(minimumMm('robot', sheet), minimumMm('hand', sheet))

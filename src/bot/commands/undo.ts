@@ -1,8 +1,8 @@
-import { parseEntryId } from '../../core/log/entry.js'
 import { fromIso } from '../../core/instant.js'
-import type { Kept } from '../ports.js'
+import { parseEntryId } from '../../core/log/entry.js'
 import { touches } from '../../core/log/subjects.js'
-import { refuse, told, type Done, type OnSite } from '../context.js'
+import { type Done, type OnSite, refuse, told } from '../context.js'
+import type { Kept } from '../ports.js'
 import type { Said } from '../words/said.js'
 
 /** How long after it was logged an author may take an entry back (CONTRACT §8). */
@@ -54,6 +54,8 @@ async function refusal({ entry }: Kept, { session }: OnSite): Promise<Done | nul
   const others = await session.view.entriesOf(entry.subject)
   const undone = new Set(others.flatMap((other) => (other.entry.type === 'undo' ? [Number(other.entry.data.target)] : [])))
   if (undone.has(entry.seq)) return refuse('wrong-state', id, { label: 'entry', state: 'undone' })
-  const stands = entry.subject.startsWith('void:') && others.some((other) => other.entry.seq > entry.seq && !never.has(other.entry.type) && !undone.has(other.entry.seq))
+  const stands =
+    entry.subject.startsWith('void:') &&
+    others.some((other) => other.entry.seq > entry.seq && !never.has(other.entry.type) && !undone.has(other.entry.seq))
   return stands ? refuse('wrong-state', id, { label: 'entry', state: 'built-on' }) : null
 }

@@ -1,6 +1,6 @@
 import type { WelderFact } from '../../core/facts.js'
-import { told, type Done, type OnSite } from '../context.js'
-import { decideOnSite, type Decided } from '../decision/decide-on-site.js'
+import { type Done, type OnSite, told } from '../context.js'
+import { type Decided, decideOnSite } from '../decision/decide-on-site.js'
 import { logFacts } from '../decision/log-facts.js'
 import { iso } from '../json.js'
 import type { Said } from '../words/said.js'

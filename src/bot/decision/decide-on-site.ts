@@ -1,12 +1,12 @@
 import { changesAt } from '../../core/changes.js'
-import { byBinding, decide, type Decision } from '../../core/decide.js'
+import { byBinding, type Decision, decide } from '../../core/decide.js'
 import { engineVersion } from '../../core/engine.js'
 import type { Facts } from '../../core/facts.js'
 import type { Activity } from '../../core/finding.js'
-import { sunEvents, type SunEvents } from '../../core/gather/daylight.js'
+import { type SunEvents, sunEvents } from '../../core/gather/daylight.js'
 import { gather } from '../../core/gather/gather.js'
 import type { Memory } from '../../core/gather/memory.js'
-import { localDate, type Instant } from '../../core/instant.js'
+import { type Instant, localDate } from '../../core/instant.js'
 import { canonical } from '../../core/log/canonical.js'
 import { worst } from '../../core/outcome.js'
 import type { Answer } from '../answer.js'
@@ -71,4 +71,3 @@ function keepInputs({ session, sheet, forecast }: OnSite): void {
   session.keep({ sha256: sheet.sha256, kind: 'sheet', body: canonical(sheet.resolved) })
   if (forecast !== null) session.keep({ sha256: forecast.sha256, kind: 'forecast', body: JSON.stringify(toJson(forecast)) })
 }
-

@@ -2,7 +2,7 @@ import type { Facts } from '../../core/facts.js'
 import { sunEvents } from '../../core/gather/daylight.js'
 import { gather } from '../../core/gather/gather.js'
 import { lastRain, type Memory } from '../../core/gather/memory.js'
-import { localDate, type Instant } from '../../core/instant.js'
+import { type Instant, localDate } from '../../core/instant.js'
 import type { OnSite } from '../context.js'
 import { remember } from '../session/remember.js'
 

@@ -1,9 +1,9 @@
 import type { Facts } from '../../core/facts.js'
-import type { LimitsSheet } from '../../core/limits/sheet.js'
 import { openTimeS } from '../../core/kits/open-time.js'
+import type { LimitsSheet } from '../../core/limits/sheet.js'
+import type { KitState } from '../../core/log/states/kit.js'
 import { frostPointC, standardPressureHpa, wetBulbC } from '../../core/physics/air.js'
 import { windChillC } from '../../core/physics/wind-chill.js'
-import type { KitState } from '../../core/log/states/kit.js'
 
 /** The numbers of `spray` and `air` (CONTRACT §6); what needs the model of the roof is null until there is one. */
 export function conditionNumbers(facts: Facts, kit: KitState, sheet: LimitsSheet): Record<string, number | null> {

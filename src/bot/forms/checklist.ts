@@ -5,13 +5,44 @@ import { type Form, labelled, type Phrase, textOf, ticked } from './form.js'
 export const checklist: Form = {
   command: 'spray',
   blocks: ({ fields: f }) => [
-    ticksField('surfaces', f.surfaces, [['deck dry', f.dry], ['fleece dry', f.fleeceDry], ['clean', f.clean], ['relaxed', f.relaxed]]),
-    ticksField('weather', f.weather, [['no rain', f.noRain], ['no thunder', f.noThunder]]),
-    choiceField('intakes', f.intakes, [['none', f.intakesNone], ['shut', f.intakesShut], ['open', f.intakesOpen]], true),
-    choiceField('contact', f.contact, [['compatible', f.compatible], ['contact', f.touches], ['ask', f.askMaker]], true),
+    ticksField('surfaces', f.surfaces, [
+      ['deck dry', f.dry],
+      ['fleece dry', f.fleeceDry],
+      ['clean', f.clean],
+      ['relaxed', f.relaxed]
+    ]),
+    ticksField('weather', f.weather, [
+      ['no rain', f.noRain],
+      ['no thunder', f.noThunder]
+    ]),
+    choiceField(
+      'intakes',
+      f.intakes,
+      [
+        ['none', f.intakesNone],
+        ['shut', f.intakesShut],
+        ['open', f.intakesOpen]
+      ],
+      true
+    ),
+    choiceField(
+      'contact',
+      f.contact,
+      [
+        ['compatible', f.compatible],
+        ['contact', f.touches],
+        ['ask', f.askMaker]
+      ],
+      true
+    ),
     ticksField('kit', f.kit, [['mixed', f.mixed]]),
     dateField('expiry', f.expiry),
-    ticksField('startUp', f.startUp, [['tight', f.tight], ['purged', f.purged], ['nozzle', f.nozzle], ['tested', f.tested]])
+    ticksField('startUp', f.startUp, [
+      ['tight', f.tight],
+      ['purged', f.purged],
+      ['nozzle', f.nozzle],
+      ['tested', f.tested]
+    ])
   ],
   phrases: (values) => [
     ...['surfaces', 'weather', 'kit', 'startUp'].flatMap((block) => ticked(values, block).map((words): Phrase => ({ block, words }))),

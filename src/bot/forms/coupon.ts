@@ -5,9 +5,22 @@ import { type Form, labelled, type Phrase, textOf, ticked } from './form.js'
 export const coupon: Form = {
   command: 'weld',
   blocks: ({ fields: f }, units) => [
-    choiceField('welder', f.welder, [['robot', f.robot], ['hand', f.hand]], false),
+    choiceField(
+      'welder',
+      f.welder,
+      [
+        ['robot', f.robot],
+        ['hand', f.hand]
+      ],
+      false
+    ),
     textField('widths', `${f.widths}, ${units === 'us' ? 'in' : 'mm'}`, false),
-    choiceField('peel', f.peel, peels.map((peel) => [peel, f[peel]]), false),
+    choiceField(
+      'peel',
+      f.peel,
+      peels.map((peel) => [peel, f[peel]]),
+      false
+    ),
     ticksField('warm', f.warm, [['warm', f.warmYes]]),
     numberField('set', units === 'us' ? '°F' : '°C')
   ],

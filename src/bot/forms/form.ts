@@ -3,9 +3,6 @@ import type { Units } from '../answer.js'
 import type { FormValues } from '../talk/talk.js'
 import type { TalkWords } from '../text/talk-words.js'
 
-export const formIds = ['checklist', 'readings', 'coupon', 'void'] as const
-export type FormId = (typeof formIds)[number]
-
 /** Words that a field says, with the block id of the field: so that a refused word finds its field again. */
 export interface Phrase {
   readonly block: string

@@ -1,6 +1,7 @@
 import { checklist } from './checklist.js'
 import { coupon } from './coupon.js'
-import type { Form, FormId } from './form.js'
+import type { Form } from './form.js'
+import type { FormId } from './form-id.js'
 import { readings } from './readings.js'
 import { voidForm } from './void.js'
 

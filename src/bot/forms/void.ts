@@ -9,10 +9,19 @@ export const voidForm: Form = {
   command: 'probe',
   blocks: ({ fields: f }, units) => [
     numberField('course', f.course),
-    choiceField('on', f.on, places.map((place) => [place, f[place]]), false),
+    choiceField(
+      'on',
+      f.on,
+      places.map((place) => [place, f[place]]),
+      false
+    ),
     numberField('distance', `${f.distance}, ${units === 'us' ? 'ft' : 'm'}`),
     numberField('length', `${f.length}, ${units === 'us' ? 'in' : 'mm'}`),
-    ticksField('cause', f.cause, causes.map((cause) => [cause, f[cause]]))
+    ticksField(
+      'cause',
+      f.cause,
+      causes.map((cause) => [cause, f[cause]])
+    )
   ],
   phrases: (values, units) => [
     ...labelled(values, 'course', 'course'),

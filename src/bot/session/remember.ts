@@ -1,5 +1,5 @@
-import { localDate } from '../../core/instant.js'
 import type { Memory } from '../../core/gather/memory.js'
+import { localDate } from '../../core/instant.js'
 import { emptyDay } from '../../core/log/states/day.js'
 import { emptyKit } from '../../core/log/states/kit.js'
 import { emptySite } from '../../core/log/states/site.js'

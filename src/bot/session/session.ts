@@ -1,8 +1,8 @@
-import { addLast, refold, type Folded, type Kind, type States } from '../../core/log/fold.js'
-import { localDate, toIso, type Instant } from '../../core/instant.js'
-import { entryId, type EntryType, type JsonObject } from '../../core/log/entry.js'
-import { touches } from '../../core/log/subjects.js'
+import { type Instant, localDate, toIso } from '../../core/instant.js'
+import { type EntryType, entryId, type JsonObject } from '../../core/log/entry.js'
+import { addLast, type Folded, type Kind, refold, type States } from '../../core/log/fold.js'
 import { emptySite } from '../../core/log/states/site.js'
+import { touches } from '../../core/log/subjects.js'
 import type { SiteSettings } from '../../core/site.js'
 import type { Ask } from '../ask.js'
 import type { Batch, Keepsake, SiteView } from '../ports.js'
@@ -81,7 +81,10 @@ export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
   }
 
   return {
-    ask, view, now, settings,
+    ask,
+    view,
+    now,
+    settings,
     state: state as Session['state'],
     log: (type, subject, data, at = now) => add(type, subject, data, at, null),
     logTouching: (type, subject, data, touched) => add(type, subject, data, now, touched),
@@ -90,15 +93,17 @@ export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
     batch: (reply) => ({
       drafts: pending.map(({ seq: _seq, ...draft }) => ({ ...draft, author: ask.user, via: ask.via })),
       moved: [...moved].map(([subject, folded]) => ({ subject, state: folded as never })),
-      keepsakes, posts: [], reply, ...channelNow()
+      keepsakes,
+      posts: [],
+      reply,
+      ...channelNow(view, settings, moved.get('site'))
     })
   }
+}
 
-  /** The channel, where an entry of this session (a setting, an undo of one) changed it. */
-  function channelNow(): { channel?: string | null } {
-    const site = moved.get('site') as Folded<States['site']> | null | undefined
-    if (!site) return {}
-    const { channel } = { ...view.base, ...site.is?.settings }
-    return channel === settings.channel ? {} : { channel }
-  }
+/** The channel, where an entry of this session (a setting, an undo of one) changed it. */
+function channelNow(view: SiteView, before: SiteSettings, site: Folded | null | undefined): { channel?: string | null } {
+  if (!site) return {}
+  const { channel } = { ...view.base, ...(site as Folded<States['site']>).is?.settings }
+  return channel === before.channel ? {} : { channel }
 }

@@ -16,7 +16,16 @@ export async function askFor(delivery: Delivery, text: string, site: string | nu
   const person = await ports.store.person(workspace, user)
   const role = person.role ?? (await firstRole(workspace, user, ports))
   return {
-    text, at, workspace, site, channel, user, via, lang, units, claim,
+    text,
+    at,
+    workspace,
+    site,
+    channel,
+    user,
+    via,
+    lang,
+    units,
+    claim,
     role: role === 'supervisor' ? 'supervisor' : 'crew',
     log: role !== 'inspector'
   }

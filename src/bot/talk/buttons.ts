@@ -1,7 +1,7 @@
 import type { ActionsBlock, Button } from '@slack/types'
 import type { Json } from '../../core/log/entry.js'
 import type { Lang } from '../answer.js'
-import type { FormId } from '../forms/form.js'
+import type { FormId } from '../forms/form-id.js'
 import type { Reply } from '../reply.js'
 import { texts } from '../text/index.js'
 import type { TalkWords } from '../text/talk-words.js'
@@ -67,5 +67,11 @@ export function formButton(form: FormId, site: string, lang: Lang, primary: bool
 }
 
 function button(actionId: string, label: string, value: string, primary: boolean): Button {
-  return { type: 'button', action_id: actionId, text: { type: 'plain_text', text: label, emoji: false }, value, ...(primary ? { style: 'primary' } : {}) }
+  return {
+    type: 'button',
+    action_id: actionId,
+    text: { type: 'plain_text', text: label, emoji: false },
+    value,
+    ...(primary ? { style: 'primary' } : {})
+  }
 }

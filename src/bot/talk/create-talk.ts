@@ -1,7 +1,7 @@
 import type { KnownBlock } from '@slack/types'
 import type { Lang, Units } from '../answer.js'
 import type { Ports } from '../context.js'
-import { formIds, type FormId } from '../forms/form.js'
+import { type FormId, formIds } from '../forms/form-id.js'
 import { forms } from '../forms/index.js'
 import type { Reply } from '../reply.js'
 import { respond } from '../respond.js'
@@ -30,11 +30,24 @@ export function createTalk(ports: Ports, places: Places): Talk {
     }
   }
   return {
-    say: (delivery, text) => guarded(delivery, () => say(delivery, text, ports, places), (message) => message),
+    say: (delivery, text) =>
+      guarded(
+        delivery,
+        () => say(delivery, text, ports, places),
+        (message) => message
+      ),
     press: (delivery, actionId, value) =>
-      guarded(delivery, () => press(delivery, actionId, value, ports), (message) => ({ kind: 'message', message })),
+      guarded(
+        delivery,
+        () => press(delivery, actionId, value, ports),
+        (message) => ({ kind: 'message', message })
+      ),
     submit: (delivery, callbackId, metadata, values) =>
-      guarded(delivery, () => submit(delivery, callbackId, metadata, values, ports), (message) => ({ kind: 'message', message, channel: delivery.channel })),
+      guarded(
+        delivery,
+        () => submit(delivery, callbackId, metadata, values, ports),
+        (message) => ({ kind: 'message', message, channel: delivery.channel })
+      ),
     home: (delivery) => guarded(delivery, async () => homeView(delivery, (await preferred(delivery, null, ports)).lang, ports), emptyHome),
     failed,
     working: (delivery) => plainMessage(texts[delivery.lang ?? ports.lang].talk.working)

@@ -1,6 +1,6 @@
 import type { ModalView } from '@slack/types'
 import type { Lang, Units } from '../answer.js'
-import type { FormId } from '../forms/form.js'
+import type { FormId } from '../forms/form-id.js'
 import { forms } from '../forms/index.js'
 import { texts } from '../text/index.js'
 
@@ -17,8 +17,12 @@ export function formView(id: FormId, context: FormContext): ModalView {
   const { talk } = texts[context.lang]
   const plain = (text: string) => ({ type: 'plain_text', text, emoji: false }) as const
   return {
-    type: 'modal', callback_id: id, private_metadata: JSON.stringify(context),
-    title: plain(talk.forms[id]), submit: plain(talk.send), close: plain(talk.cancel),
+    type: 'modal',
+    callback_id: id,
+    private_metadata: JSON.stringify(context),
+    title: plain(talk.forms[id]),
+    submit: plain(talk.send),
+    close: plain(talk.cancel),
     blocks: forms[id].blocks(talk, context.units)
   }
 }
@@ -28,7 +32,12 @@ export function readContext(metadata: string): FormContext | null {
   try {
     const read = JSON.parse(metadata) as Partial<FormContext> | null
     if (typeof read?.site !== 'string' || (read.lang !== 'en' && read.lang !== 'es' && read.lang !== 'fr')) return null
-    return { site: read.site, channel: typeof read.channel === 'string' ? read.channel : null, lang: read.lang, units: read.units === 'us' ? 'us' : 'metric' }
+    return {
+      site: read.site,
+      channel: typeof read.channel === 'string' ? read.channel : null,
+      lang: read.lang,
+      units: read.units === 'us' ? 'us' : 'metric'
+    }
   } catch {
     return null
   }

@@ -1,6 +1,6 @@
 import type { HomeView, KnownBlock } from '@slack/types'
-import { emptySite } from '../../core/log/states/site.js'
 import type { Folded, States } from '../../core/log/fold.js'
+import { emptySite } from '../../core/log/states/site.js'
 import type { Lang } from '../answer.js'
 import type { Ports } from '../context.js'
 import { handle } from '../handle.js'
@@ -35,7 +35,10 @@ async function siteRows(delivery: Delivery, site: string, lang: Lang, ports: Por
   const [first = '', second = ''] = reply.text.split('\n')
   return [
     section(`*${escapeText(site)}*${invented}\n${first} · ${talk.askNow}\n${second}${voids}`),
-    { type: 'actions', elements: [sayButton('spray', 'spray', site, lang, true), formButton('readings', site, lang, false), formButton('void', site, lang, false)] }
+    {
+      type: 'actions',
+      elements: [sayButton('spray', 'spray', site, lang, true), formButton('readings', site, lang, false), formButton('void', site, lang, false)]
+    }
   ]
 }
 

@@ -7,6 +7,7 @@ import { parts } from './en/parts.js'
 import { posts } from './en/posts.js'
 import { refusal } from './en/refusal.js'
 import { talk } from './en/talk.js'
+import { toSay } from './en/to-say.js'
 import type { Text } from './text.js'
 
-export const en: Text = { ...frame, ...decision, ...parts, ...posts, findings, fixes, labels, refusal, talk }
+export const en: Text = { ...frame, ...decision, ...parts, ...posts, findings, fixes, labels, refusal, talk, toSay }

@@ -7,6 +7,7 @@ import { parts } from './es/parts.js'
 import { posts } from './es/posts.js'
 import { refusal } from './es/refusal.js'
 import { talk } from './es/talk.js'
+import { toSay } from './es/to-say.js'
 import type { Text } from './text.js'
 
-export const es: Text = { ...frame, ...decision, ...parts, ...posts, findings, fixes, labels, refusal, talk }
+export const es: Text = { ...frame, ...decision, ...parts, ...posts, findings, fixes, labels, refusal, talk, toSay }

@@ -7,6 +7,7 @@ import { parts } from './fr/parts.js'
 import { posts } from './fr/posts.js'
 import { refusal } from './fr/refusal.js'
 import { talk } from './fr/talk.js'
+import { toSay } from './fr/to-say.js'
 import type { Text } from './text.js'
 
-export const fr: Text = { ...frame, ...decision, ...parts, ...posts, findings, fixes, labels, refusal, talk }
+export const fr: Text = { ...frame, ...decision, ...parts, ...posts, findings, fixes, labels, refusal, talk, toSay }

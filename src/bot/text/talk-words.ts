@@ -1,4 +1,4 @@
-import type { FormId } from '../forms/form.js'
+import type { FormId } from '../forms/form-id.js'
 
 /** Labels of a form's fields and choices: every one that a form may use. */
 export interface FieldWords {

@@ -78,6 +78,8 @@ interface DecisionWords {
   readonly model: string
   readonly tooClose: string
   tightest(finding: string): string
+  /** What is missing, in the words that say it. */
+  toSayStill(words: string): string
   changes(at: string): string
   readonly closeUp: string
   readonly overridden: string
@@ -112,6 +114,14 @@ export interface RefusalWords {
   readonly states: Readonly<Record<string, string>>
 }
 
+/** What a crew can mend by saying it: the words to type. */
+export type Sayable =
+  | Extract<Exclude<Fix, 'state:peel'>, `read:${string}` | `state:${string}`>
+  | 'mix:kit'
+  | 'weld:coupon'
+  | 'test:moisture'
+  | 'fit:nozzle'
+
 /** Everything that every language says. A language that lacks a word does not compile. */
 export interface Text {
   /** In capitals, for the first line. */
@@ -122,6 +132,7 @@ export interface Text {
   readonly groups: Readonly<Record<Group, string>>
   readonly findings: Readonly<Record<FindingId, FindingWords>>
   readonly fixes: Readonly<Record<Fix, string>>
+  readonly toSay: Readonly<Record<Sayable, string>>
   /** One line each for help. */
   readonly commands: Readonly<Record<CommandName, string>>
   readonly cautions: Readonly<Record<Caution, string>>

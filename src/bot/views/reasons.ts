@@ -1,6 +1,6 @@
 import type { Finding, Group } from '../../core/finding.js'
 import type { Answer, FindingId, Outcomes } from '../answer.js'
-import type { Text } from '../text/text.js'
+import type { Sayable, Text } from '../text/text.js'
 import { clock } from './clock.js'
 import { findingLine, findingWords } from './finding.js'
 import type { How } from './how.js'
@@ -25,22 +25,39 @@ function groupWords(group: Group, outcomes: Outcomes, findings: readonly Said[],
   return outcome === 'unknown' ? `${name}${text.frame.colon}${left}` : `${said}, ${left}`
 }
 
-/** The worst few, each with what to do; when all is go, the one that is tightest. Then when it changes. */
+/** The worst few, each with what to do; then what is missing, as the words to say; when all is go, the tightest. Then when it changes. */
 export function reasonLines({ findings, at, changesAt }: Answer, how: How, text: Text): readonly string[] {
   const bad = badOnes(findings)
-  const lines = bad.slice(0, mostReasons).map((finding) => findingLine(finding, how, text))
-  if (bad.length > mostReasons) lines.push(text.frame.more(bad.length - mostReasons))
+  const { shown, unsaid } = split(bad)
+  const lines = shown.map((finding) => findingLine(finding, how, text))
+  if (unsaid.length > 0) lines.push(text.decision.toSayStill(wordsToSay(unsaid, text)))
+  const more = bad.length - shown.length - unsaid.length
+  if (more > 0) lines.push(text.frame.more(more))
   const tight = findings.find(({ outcome, margin }) => outcome === 'go' && margin !== null)
   if (bad.length === 0 && tight !== undefined) lines.push(text.decision.tightest(findingWords(tight, how, text)))
   if (changesAt !== null) lines.push(text.decision.changes(clock(changesAt, at, how)))
   return lines
 }
 
-/** What did not find room among the reasons. */
+/** What did not find room among the reasons, each in a line of its own. */
 export function restLines({ findings }: Answer, how: How, text: Text): readonly string[] {
-  return badOnes(findings)
-    .slice(mostReasons)
-    .map((finding) => findingLine(finding, how, text))
+  const bad = badOnes(findings)
+  const { shown } = split(bad)
+  return bad.filter((finding) => !shown.includes(finding)).map((finding) => findingLine(finding, how, text))
+}
+
+/** A few missing things stand as reasons; more of them are one line of words to say, so that the answer stays short. */
+function split(bad: readonly Said[]): { shown: readonly Said[]; unsaid: readonly Said[] } {
+  const missing = bad.filter(({ outcome, fix }) => outcome === 'unknown' && fix !== null)
+  if (missing.length <= 2) return { shown: bad.slice(0, mostReasons), unsaid: [] }
+  return { shown: bad.filter((finding) => !missing.includes(finding)).slice(0, mostReasons), unsaid: missing }
+}
+
+/** In the order of the groups: readings first, as they take longest. */
+function wordsToSay(missing: readonly Said[], { toSay }: Text): string {
+  const order = (finding: Said) => (finding.fix?.startsWith('read:') ? 0 : 1)
+  const words = [...missing].sort((a, b) => order(a) - order(b)).flatMap(({ fix }) => (fix !== null && fix in toSay ? [toSay[fix as Sayable]] : []))
+  return [...new Set(words)].join(' · ')
 }
 
 function badOnes(findings: readonly Said[]): readonly Said[] {

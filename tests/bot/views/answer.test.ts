@@ -5,6 +5,7 @@ import { texts } from '../../../src/bot/text/index.js'
 import { commandNames, usages } from '../../../src/bot/text/usages.js'
 import { amount } from '../../../src/bot/views/amount.js'
 import { speak } from '../../../src/bot/views/answer.js'
+import { readWords } from '../../../src/bot/words/read.js'
 import { fixes } from '../../../src/core/fix.js'
 import { outcomes } from '../../../src/core/outcome.js'
 import { answer, finding, hows, metric, morning } from '../../support/answers.js'
@@ -216,13 +217,49 @@ describe('every finding', () => {
   })
 
   it('keeps to the three worst in the text, all of them in the blocks', () => {
-    const findings = ids.map((rule) => finding(rule, { outcome: 'unknown', fix: 'read:air' }))
+    const findings = ids.map((rule) => finding(rule, { outcome: 'no-go', fix: 'wait:air' }))
+    for (const how of hows) {
+      const spoken = speak(answer({ command: 'spray', outcome: 'no-go', findings, ...logged }), how)
+
+      expect(blockProblems(spoken)).toEqual([])
+      expect(spoken.text.split('\n').filter((line) => line.startsWith('✕ '))).toHaveLength(4)
+      expect(JSON.stringify(spoken.blocks).split('\\n✕ ').length - 1 + 2).toBeGreaterThanOrEqual(ids.length)
+    }
+  })
+
+  it('puts what is missing into one line of words to say, readings first, and each in full in the blocks', () => {
+    const missing = (rule: Parameters<typeof finding>[0], fix: NonNullable<ReturnType<typeof finding>['fix']>) =>
+      finding(rule, { outcome: 'unknown', fix })
+    const findings = [missing('compatibility', 'state:compatibility'), missing('dew-margin', 'read:substrate'), missing('kit-mixed', 'state:mixed')]
+    const said = {
+      en: 'still to say: deck T · compatible · mixed',
+      es: 'falta decir: cubierta T · compatible · mezclado',
+      fr: 'reste à dire\u00a0: support T · compatible · mélangé'
+    }
     for (const how of hows) {
       const spoken = speak(answer({ command: 'spray', outcome: 'unknown', findings, ...logged }), how)
 
-      expect(blockProblems(spoken)).toEqual([])
-      expect(spoken.text.split('\n').filter((line) => line.startsWith('? '))).toHaveLength(4)
-      expect(JSON.stringify(spoken.blocks).split('\\n? ').length - 1 + 2).toBeGreaterThanOrEqual(ids.length)
+      expect(spoken.text).toContain(said[how.lang])
+      expect(JSON.stringify(spoken.blocks).split('? ').length - 1).toBeGreaterThanOrEqual(3)
+    }
+  })
+
+  it('tells words to say that are understood when they are said', () => {
+    const values: readonly (readonly [RegExp, string])[] = [
+      [/L (AREA|SECCIÓN|SECTION)/, '30 m 2.5 mm2'],
+      [/DATE|FECHA/, '2099-01-01'],
+      [/WIDTH|ANCHO|LARGEUR/, '41 mm'],
+      [/ T$/, ' 20'],
+      [/ N\b/, ' 50'],
+      [/ V$/, ' 10']
+    ]
+    const filled = (words: string) => values.reduce((text, [placeholder, value]) => text.replace(placeholder, value), words)
+    const weld = new Set(['read:sheet', 'state:lap', 'state:lead', 'weld:coupon'])
+    for (const { toSay } of Object.values(texts)) {
+      for (const [fix, words] of Object.entries(toSay)) {
+        const read = readWords(`${weld.has(fix) ? 'weld' : 'spray'} ${filled(words)}`, { units: 'metric', zone: 'UTC', now: morning })
+        expect(read.ok, `${fix}: ${words}`).toBe(true)
+      }
     }
   })
 })

@@ -17,6 +17,7 @@ export const decision: Pick<Text, 'decision'> = {
     model: 'estimate',
     tooClose: 'too close to call',
     tightest: (finding) => `tightest: ${finding}`,
+    toSayStill: (words) => `still to say: ${words}`,
     changes: (at) => `likely to change about ${at}`,
     closeUp: 'Rain is coming: close up now.',
     overridden: 'A supervisor goes ahead against the decision: it is in the record.',

@@ -17,6 +17,7 @@ export const decision: Pick<Text, 'decision'> = {
     model: 'estimado',
     tooClose: 'demasiado justo',
     tightest: (finding) => `lo más justo: ${finding}`,
+    toSayStill: (words) => `falta decir: ${words}`,
     changes: (at) => `puede cambiar hacia las ${at}`,
     closeUp: 'Viene lluvia: cerrar ahora.',
     overridden: 'Un supervisor sigue adelante contra la decisión: queda en el registro.',

@@ -17,6 +17,7 @@ export const decision: Pick<Text, 'decision'> = {
     model: 'estimation',
     tooClose: 'trop juste',
     tightest: (finding) => `le plus juste : ${finding}`,
+    toSayStill: (words) => `reste à dire : ${words}`,
     changes: (at) => `peut changer vers ${at}`,
     closeUp: 'La pluie arrive : fermer maintenant.',
     overridden: 'Un chef de chantier passe outre à la décision : c’est noté au journal.',

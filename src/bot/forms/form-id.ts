@@ -1,0 +1,3 @@
+/** Ids of the forms: callback ids too. */
+export const formIds = ['checklist', 'readings', 'coupon', 'void'] as const
+export type FormId = (typeof formIds)[number]
