@@ -25,7 +25,7 @@ export function directIdOf(user: string): string {
 }
 
 /** A channel that the bot was never asked into, for `not_in_channel`; the page does not show it. */
-export const elsewhere: RoomChannel = { id: 'C0ELSEWHERE', name: 'elsewhere', site: null, with: null, member: false }
+const elsewhere: RoomChannel = { id: 'C0ELSEWHERE', name: 'elsewhere', site: null, with: null, member: false }
 
 export function channelsOf(sites: readonly RoomSite[]): readonly RoomChannel[] {
   const own = sites.map((site) => ({ id: site.channel ?? channelIdOf(site.name), name: site.name, site, with: null, member: true }))

@@ -16,7 +16,7 @@ export interface Actor {
 }
 
 /** Null when all went well; else what the person is told. */
-export type Problem = string | null
+type Problem = string | null
 
 export async function press(
   world: World,
@@ -59,7 +59,7 @@ export function shortcut(world: World, actor: Actor, on: { message: RoomMessage;
   })
 }
 
-export interface Submitted {
+interface Submitted {
   readonly problem: Problem
   /** By block id. */
   readonly errors: Loose

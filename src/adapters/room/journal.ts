@@ -2,7 +2,7 @@ import { closeSync, existsSync, mkdirSync, openSync, readFileSync, truncateSync,
 import { join } from 'node:path'
 import type { Loose, RoomFile, RoomMessage } from './types.js'
 
-export type Line =
+type Line =
   | { readonly op: 'message'; readonly message: RoomMessage }
   | { readonly op: 'remove'; readonly channel: string; readonly ts: string }
   | { readonly op: 'file'; readonly file: RoomFile }

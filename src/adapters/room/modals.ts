@@ -13,7 +13,7 @@ export interface View {
   readonly body: Loose
 }
 
-export type Stacked = View | 'push_limit_reached'
+type Stacked = View | 'push_limit_reached'
 
 export interface Modals {
   /** Open forms of a page, the top one last. */

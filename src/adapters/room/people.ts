@@ -1,5 +1,5 @@
 const roles = ['crew', 'supervisor', 'inspector'] as const
-export type RoomRole = (typeof roles)[number]
+type RoomRole = (typeof roles)[number]
 
 export interface RoomPerson {
   readonly id: string

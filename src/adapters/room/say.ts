@@ -9,7 +9,7 @@ import { shownMessage } from './shown.js'
 import type { Aside } from './types.js'
 import { track, type World } from './world.js'
 
-export interface Said {
+interface Said {
   readonly channel: RoomChannel
   readonly person: RoomPerson
   readonly text: string

@@ -4,7 +4,7 @@ import { type Words, wordsOf } from './value-words.js'
 import type { World } from './world.js'
 
 /** What a form holds, and what is wrong with it before the app need see it: by block id. */
-export interface Filled {
+interface Filled {
   readonly values: Loose
   readonly errors: Readonly<Record<string, string>>
 }

@@ -288,6 +288,43 @@ describe('reply addresses', () => {
   })
 })
 
+describe('shortcuts', () => {
+  it('hand a message over, with a trigger and a reply address', async () => {
+    const { ts } = (await app.api('chat.postMessage', { channel: demo, text: 'a photo of course 4' })).body
+    expect(await (await app.page('/room/press', { site: 'demo', user: 'crew', ts, shortcut: 'void' })).json()).toEqual({ problem: null })
+    const { body } = await got((delivery) => delivery.body.type === 'message_action')
+    expect(body).toMatchObject({
+      callback_id: 'void',
+      message_ts: ts,
+      message: { text: 'a photo of course 4' },
+      channel: { id: demo, name: 'demo' },
+      user: { id: 'U0CREW' }
+    })
+    expect(body.trigger_id).toBeTruthy()
+    expect(body.response_url).toContain('/room/hook/')
+  })
+})
+
+describe('closing', () => {
+  it('waits for the delivery under way, and lets the page go', async () => {
+    const other = await startRoom()
+    let release = () => {}
+    other.onDelivery = () =>
+      new Promise((resolve) => {
+        release = () => resolve({ body: 'late' })
+      })
+    await other.page('/room/say', { site: 'demo', user: 'crew', text: '/spray' })
+    await app.until(() => other.got.length === 1)
+    const held = other.page('/room/changes?site=demo&user=crew&since=99')
+    await new Promise((resolve) => setTimeout(resolve, 100))
+    const closed = other.close()
+    expect((await held).status).toBe(200)
+    expect((await other.page('/room/messages?site=demo')).status).toBe(503)
+    release()
+    await closed
+  })
+})
+
 describe('forms', () => {
   const form = (blocks: object[] = [], more: object = {}) => ({
     type: 'modal',

@@ -50,7 +50,7 @@ const shapes = {
 }
 
 /** In the reader's own zone. */
-export function dated(seconds, format) {
+function dated(seconds, format) {
   const at = new Date(seconds * 1000)
   return plain(format).replace(/\{(\w+)\}/g, (whole, name) => {
     if (!(name in shapes)) return whole

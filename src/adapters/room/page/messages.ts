@@ -28,11 +28,17 @@ export function showRemoved(list) {
 
 /** Keeps to the end, unless a person is reading further up. */
 export function showMessages(list) {
-  const room = scroller()
-  const atEnd = room.scrollHeight - room.scrollTop - room.clientHeight < 80
   for (const message of list) place(message, drawn(message))
-  if (list.length > 0 && atEnd) toEnd()
+  if (list.length > 0 && follow) toEnd()
 }
+
+// Who scrolls by hand away from the end is reading; new messages then leave the page where it is.
+let follow = true
+let moved = 0
+document.addEventListener('scroll', () => {
+  const room = scroller()
+  if (performance.now() - moved > 150) follow = room.scrollHeight - room.scrollTop - room.clientHeight < 80
+}, { capture: true, passive: true })
 
 /** On a phone the page itself scrolls, so that the log has all of the screen. */
 function scroller() {
@@ -41,7 +47,10 @@ function scroller() {
 
 export function toEnd() {
   // Of an answer longer than the screen the first line counts, not the last.
+  follow = true
   const down = () => {
+    if (!follow) return
+    moved = performance.now()
     const room = scroller()
     const last = log.lastElementChild
     if (last && last.offsetHeight > room.clientHeight * 0.7) last.scrollIntoView({ block: 'start' })

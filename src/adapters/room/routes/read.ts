@@ -28,7 +28,7 @@ function word(value: unknown, allowed: RegExp): string | null {
   return typeof value === 'string' && allowed.test(value) ? value : null
 }
 
-export function asideOf(body: Loose): Aside {
+function asideOf(body: Loose): Aside {
   return {
     lang: word(body.lang, /^(en|es|fr)$/),
     units: word(body.units, /^(metric|us)$/),
