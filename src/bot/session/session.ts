@@ -104,6 +104,6 @@ export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
 /** The channel, where an entry of this session (a setting, an undo of one) changed it. */
 function channelNow(view: SiteView, before: SiteSettings, site: Folded | null | undefined): { channel?: string | null } {
   if (!site) return {}
-  const { channel } = { ...view.base, ...(site as Folded<States['site']>).is?.settings }
+  const { channel } = { ...view.base, ...(site as unknown as Folded<States['site']>).is?.settings }
   return channel === before.channel ? {} : { channel }
 }

@@ -39,11 +39,11 @@ export function reasonLines({ findings, at, changesAt }: Answer, how: How, text:
   return lines
 }
 
-/** What did not find room among the reasons, each in a line of its own. */
+/** What did not find room among the reasons, each in a line of its own; what is to be said stands in its line already. */
 export function restLines({ findings }: Answer, how: How, text: Text): readonly string[] {
   const bad = badOnes(findings)
-  const { shown } = split(bad)
-  return bad.filter((finding) => !shown.includes(finding)).map((finding) => findingLine(finding, how, text))
+  const { shown, unsaid } = split(bad)
+  return bad.filter((finding) => !shown.includes(finding) && !unsaid.includes(finding)).map((finding) => findingLine(finding, how, text))
 }
 
 /** A few missing things stand as reasons; more of them are one line of words to say, so that the answer stays short. */
