@@ -34,10 +34,11 @@ export function showMessages(list) {
 
 // Who scrolls by hand away from the end is reading; new messages then leave the page where it is.
 let follow = true
-let moved = 0
+let left = -1
 document.addEventListener('scroll', () => {
   const room = scroller()
-  if (performance.now() - moved > 150) follow = room.scrollHeight - room.scrollTop - room.clientHeight < 80
+  // Where we ourselves left it is no one's doing but ours.
+  if (Math.abs(room.scrollTop - left) > 2) follow = room.scrollHeight - room.scrollTop - room.clientHeight < 80
 }, { capture: true, passive: true })
 
 /** On a phone the page itself scrolls, so that the log has all of the screen. */
@@ -50,11 +51,11 @@ export function toEnd() {
   follow = true
   const down = () => {
     if (!follow) return
-    moved = performance.now()
     const room = scroller()
     const last = log.lastElementChild
     if (last && last.offsetHeight > room.clientHeight * 0.7) last.scrollIntoView({ block: 'start' })
     else room.scrollTop = room.scrollHeight
+    left = room.scrollTop
   }
   down()
   // Pictures grow when they come.
