@@ -13,10 +13,11 @@ import type { Store } from './ports.js'
 export interface Replayed {
   readonly id: string
   readonly same: boolean
-  readonly outcome: Outcome
+  /** Null: the sheet it was decided by is not kept, or no sheet any more. */
+  readonly outcome: Outcome | null
   readonly engine: string
   readonly recordedEngine: string
-  /** Which findings came out otherwise, by rule and activity. */
+  /** Which findings came out otherwise, by rule and activity; `limits` where the kept sheet is not the one that was used. */
   readonly differs: readonly string[]
 }
 
@@ -30,7 +31,7 @@ interface Recorded {
   readonly engine: string
 }
 
-/** Takes a recorded decision's own inputs and limits through this engine; null when there is no such decision or sheet. */
+/** Takes a recorded decision's own inputs and limits through this engine; null when there is no such decision. */
 export async function replay(store: Store, workspace: string, id: string, resolve: (raw: unknown) => LimitsSheet | null): Promise<Replayed | null> {
   const place = parseEntryId(id)
   const view = place === null ? null : await store.view({ workspace, site: place.site })
@@ -38,13 +39,24 @@ export async function replay(store: Store, workspace: string, id: string, resolv
   if (kept === null || kept.entry.type !== 'decision') return null
   const recorded = kept.entry.data as unknown as Recorded
   const body = await store.keepsake(workspace, recorded.limits.sha256)
-  const sheet = body === null ? null : resolve(JSON.parse(body.body))
-  if (sheet === null) return null
+  const sheet = body === null ? null : sheetOf(body.body, resolve)
+  const engines = { engine: engineVersion, recordedEngine: recorded.engine }
+  if (sheet === null) return { id, same: false, outcome: null, ...engines, differs: ['limits'] }
   const decision = decide(recorded.activity, instants(recorded.inputs) as unknown as Facts, sheet)
   const now = decision.findings.map(({ ease: _ease, ...finding }) => toJson(finding))
-  const differs = differences(recorded.findings, now as unknown as Recorded['findings'])
+  const found = differences(recorded.findings, now as unknown as Recorded['findings'])
+  const differs = sheet.sha256 === recorded.limits.sha256 ? found : ['limits', ...found]
   const same = decision.outcome === recorded.outcome && differs.length === 0
-  return { id, same, outcome: decision.outcome, engine: engineVersion, recordedEngine: recorded.engine, differs }
+  return { id, same, outcome: decision.outcome, ...engines, differs }
+}
+
+/** The sheet as it was kept; null for what is no longer one. */
+function sheetOf(body: string, resolve: (raw: unknown) => LimitsSheet | null): LimitsSheet | null {
+  try {
+    return resolve(JSON.parse(body))
+  } catch {
+    return null
+  }
 }
 
 function differences(recorded: Recorded['findings'], now: Recorded['findings']): string[] {

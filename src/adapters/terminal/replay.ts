@@ -23,5 +23,6 @@ export const replay: Subcommand = async (args, tools) => {
 
 function sentence({ id, same, outcome, engine, recordedEngine, differs }: NonNullable<Awaited<ReturnType<typeof replayEntry>>>): string {
   if (same) return `${id}: the same answer, ${outcome} (engine ${engine}, recorded by ${recordedEngine})`
-  return `${id}: NOT the same: ${outcome} now; differs in ${differs.join(', ') || 'outcome'} (engine ${engine}, recorded by ${recordedEngine})`
+  const now = outcome === null ? 'not to be decided again' : `${outcome} now`
+  return `${id}: NOT the same: ${now}; differs in ${differs.join(', ') || 'outcome'} (engine ${engine}, recorded by ${recordedEngine})`
 }
