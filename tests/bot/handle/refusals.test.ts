@@ -123,7 +123,7 @@ const hostile = [
   '*spray* _dry_',
   '`spray`',
   'spray air 1e3',
-  'spray air NaN',
+  'spray air nan',
   'spray air Infinity',
   'spray air 20,5,5',
   'spray air 1.000,5',

@@ -1,0 +1,159 @@
+import { describe, expect, it } from 'vitest'
+import { findingOf, numbersOf, seamhands } from '../../support/seamhand.js'
+
+const open = seamhands()
+
+/** The clearance of the robot, welded in at 09:00 in some air, after something is said later. */
+async function after(said: readonly (readonly [text: string, at: string])[], before = 'air air 15 wind 5', at = '10:00') {
+  const seamhand = await open()
+  await seamhand.ask(`${before} @09:00`, { at: '09:00' })
+  await seamhand.ask('weld sheet 20', { at: '09:00' })
+  const coupon = await seamhand.ask('weld robot 41 mm film', { at: '09:00' })
+  expect(numbersOf(coupon)).toMatchObject({ cleared: true, lapsedBy: null })
+  for (const [text, when] of said) expect((await seamhand.ask(text, { at: when })).ok, text).toBe(true)
+  const robot = await seamhand.ask('weld robot', { at, log: false })
+  const weld = await seamhand.ask('weld', { at, log: false })
+  return { robot, weld, numbers: numbersOf(robot), finding: findingOf(weld, 'coupon') }
+}
+
+/** What lapses a clearance: CONTRACT §2 (conditions changed since), §3 (half-days part at 12:00 site time), §6 (events). */
+const lapses: readonly (readonly [why: string, said: readonly (readonly [string, string])[], lapsedBy: string | null, at?: string])[] = [
+  ['nothing', [], null],
+  ['a restart', [['weld robot restart', '09:30']], 'restart'],
+  ['power lost', [['weld robot power', '09:30']], 'power'],
+  ['another set-point', [['weld robot set 500', '09:30']], 'set'],
+  ['another speed', [['weld robot speed 2', '09:30']], 'speed'],
+  ['another nozzle', [['weld robot nozzle', '09:30']], 'nozzle'],
+  ['another operator', [['weld robot operator ana', '09:30']], 'operator'],
+  ['the same of another welder', [['weld hand restart', '09:30']], null],
+  ['a restart before the coupon, told late', [['weld robot restart @08:50', '09:30']], null],
+  ['air moved by 6 K', [['air 21', '09:30']], null],
+  ['air moved by more than 6 K', [['air 21.1', '09:30']], 'air'],
+  ['air colder by more than 6 K', [['air 8.9', '09:30']], 'air'],
+  ['the sheet moved by 10 K', [['weld sheet 30', '09:40']], null],
+  ['the sheet moved by more than 10 K', [['weld sheet 30.1', '09:40']], 'sheet'],
+  ['wind up by 10 km/h', [['air wind 15', '09:30']], null],
+  ['wind up by more than 10 km/h', [['air wind 15.1', '09:30']], 'wind'],
+  ['rain still falling', [['air rain', '09:30']], null],
+  [
+    'rain that fell and ended',
+    [
+      ['air rain', '09:30'],
+      ['air no rain', '09:40']
+    ],
+    'rain'
+  ],
+  [
+    'rain before the coupon that ended',
+    [
+      ['air rain @08:50', '09:30'],
+      ['air no rain', '09:40']
+    ],
+    null
+  ],
+  ['11:59:59', [], null, '11:59:59'],
+  ['noon, site time', [], 'half-day', '12:00']
+]
+
+describe('a clearance', () => {
+  it.each(lapses)('after %s', async (_why, said, lapsedBy, at = '10:00') => {
+    const { robot, numbers, finding } = await after(said, undefined, at)
+
+    expect(numbers).toMatchObject({ cleared: lapsedBy === null, lapsedBy, widthMm: 41, passed: true })
+    expect(robot.outcome).toBe(lapsedBy === null ? 'go' : 'no-go')
+    // The worst welder in use speaks: a hand that was only switched on has no coupon.
+    const hand = said.some(([text]) => text.includes('hand'))
+    expect(finding.outcome).toBe(lapsedBy !== null ? 'no-go' : hand ? 'unknown' : 'go')
+  })
+
+  it('of the afternoon holds to the end of the local day and is none the next', async () => {
+    const seamhand = await open()
+    await seamhand.ask('weld robot 41 mm film', { at: '12:00' })
+
+    expect(numbersOf(await seamhand.ask('weld robot', { at: '23:59:59' }))).toMatchObject({ cleared: true })
+    const next = await seamhand.ask('weld robot', { at: '2026-05-05T00:00:00+02:00' })
+    expect(numbersOf(next)).toMatchObject({ cleared: false, lapsedBy: null })
+    expect(next.outcome).toBe('unknown')
+    expect(findingOf(await seamhand.ask('weld', { at: '2026-05-05T06:00:00+02:00' }), 'coupon')).toMatchObject({
+      outcome: 'unknown',
+      fix: 'weld:coupon'
+    })
+  })
+
+  it('is renewed by the next good coupon, and not by one that is warm or half told', async () => {
+    const seamhand = await open()
+    await seamhand.askAll(['weld robot 41 film', 'weld robot restart'])
+
+    const warm = await seamhand.ask('weld robot 41 film warm')
+    expect(warm.outcome).toBe('unknown')
+    expect(numbersOf(warm)).toMatchObject({ passed: null, cleared: false, lapsedBy: 'restart' })
+    const half = await seamhand.ask('weld robot 41')
+    expect(half.outcome).toBe('unknown')
+    expect(numbersOf(half)).toMatchObject({ passed: null, cleared: false })
+    expect(numbersOf(await seamhand.ask('weld robot 41 film'))).toMatchObject({ passed: true, cleared: true, lapsedBy: null })
+  })
+
+  it('of a welder switched off is gone, and the welder is out of the answer until it is used again', async () => {
+    const seamhand = await open()
+    await seamhand.ask('weld robot 41 film')
+    const off = await seamhand.ask('weld robot off')
+
+    expect(off.outcome).toBe('no-go')
+    expect(numbersOf(off)).toMatchObject({ cleared: false, lapsedBy: 'off' })
+    for (const lang of ['en', 'es', 'fr'] as const) expect((await seamhand.ask('weld robot', { lang })).text).toMatch(/switched off|apagado|arrêté/)
+    const weld = await seamhand.ask('weld')
+    expect(numbersOf(weld).welders).toEqual([])
+    expect(findingOf(weld, 'coupon')).toMatchObject({ outcome: 'unknown' })
+
+    await seamhand.ask('weld robot restart')
+    expect(numbersOf(await seamhand.ask('weld')).welders).toEqual([
+      { name: 'robot', cleared: false, lapsedBy: 'off', widthMm: 41, at: '2026-05-04T08:00:00Z' }
+    ])
+    expect(numbersOf(await seamhand.ask('weld robot 41 film')).cleared).toBe(true)
+  })
+})
+
+describe('a coupon', () => {
+  // CONTRACT §6: passes when peel is film and the narrowest width ≥ minWidthMm; parted → cold, scorched or glossy → hot, uneven or wrinkled → uneven, else narrow.
+  it.each([
+    ['weld robot 38 film', 'go', true, null],
+    ['weld robot 37.9 film', 'no-go', false, 'narrow'],
+    ['weld robot 45 37 41 film', 'no-go', false, 'narrow'],
+    ['weld robot 45 parted', 'no-go', false, 'cold'],
+    ['weld robot 45 scorched', 'no-go', false, 'hot'],
+    ['weld robot 45 glossy', 'no-go', false, 'hot'],
+    ['weld robot 45 uneven', 'no-go', false, 'uneven'],
+    ['weld robot 30 wrinkled', 'no-go', false, 'uneven'],
+    ['weld robot 41', 'unknown', null, null],
+    ['weld robot 41 film warm', 'unknown', null, null]
+  ])('%s', async (text, outcome, passed, cause) => {
+    const reply = await (await open()).ask(text)
+
+    expect(reply.outcome).toBe(outcome)
+    expect(numbersOf(reply)).toMatchObject({ passed, cause, cleared: passed === true })
+    expect(findingOf(reply, 'coupon-width').outcome).toBe(outcome)
+  })
+
+  it('that fails puts the metres since the last pass on hold', async () => {
+    const seamhand = await open()
+    await seamhand.askAll(['weld robot 41 film', 'laid 40 m2 robot 20 m', 'laid 20 m2 robot 10.5 m hand 3 m'])
+    const reply = await seamhand.ask('weld robot 30 film')
+
+    expect(numbersOf(reply)).toMatchObject({ onHoldM: 30.5, cleared: false, lapsedBy: 'failed' })
+    // Welded while not cleared is on hold at once.
+    await seamhand.ask('laid 10 m2 robot 5 m')
+    expect(numbersOf(await seamhand.ask('weld robot')).onHoldM).toBe(35.5)
+  })
+
+  it('gives mean, sigma from moving ranges and the chance of a short one once there are two', async () => {
+    const seamhand = await open()
+    await seamhand.askAll(['weld robot 40 film', 'weld robot 42 film'])
+    const numbers = numbersOf(await seamhand.ask('weld robot 41 film'))
+
+    // Individuals chart: σ = mean moving range / 1.128, NIST/SEMATECH e-Handbook §6.3.2.2. Ranges 2 and 1.
+    expect(numbers.meanMm).toBe(41)
+    expect(numbers.sigmaMm).toBeCloseTo(1.5 / 1.128, 3)
+    // Normal tail below 38 mm: Φ((38 − 41)/1.3298) = Φ(−2.256) = 0.0120 (standard normal table).
+    expect(numbers.chanceShort).toBeCloseTo(0.012, 3)
+  })
+})
