@@ -1,10 +1,13 @@
 import { air, heatIndex, windChill } from './air.js'
 import { convert } from './convert.js'
+import { drying, evaporation } from './drying.js'
 import { openTime, reach } from './foam.js'
 import { type Formula, type Refusal, refuse } from './formula.js'
 import { type FormulaAnswer, runOne } from './run.js'
 import { courses, fasteners, lift, strip } from './sheets.js'
 import { sun } from './sun.js'
+import { convection, sky, surface } from './surface.js'
+import { wbgt } from './wbgt.js'
 import { chart, rate, voltage } from './welds.js'
 
 /** The engine's own formulas by name: the functions that the rules use, no second copy. */
@@ -12,7 +15,13 @@ export const formulas: Readonly<Record<string, Formula>> = {
   air,
   'heat-index': heatIndex,
   'wind-chill': windChill,
+  wbgt,
   sun,
+  sky,
+  convection,
+  surface,
+  evaporation,
+  drying,
   'open-time': openTime,
   reach,
   rate,

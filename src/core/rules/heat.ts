@@ -1,23 +1,14 @@
 import { type Fact, isEstimate } from '../fact.js'
 import type { Limit, LimitsSheet } from '../limits/sheet.js'
+import { alertLimitC, metabolicW } from '../physics/niosh.js'
 import { type Fixes, judge } from './judge.js'
 import { airOrHumidity } from './reading-to-take.js'
 import type { Rule } from './rule.js'
 
 const fixes: Fixes = { read: 'read:humidity', low: 'wait:heat', high: 'wait:heat', caution: 'rest:shade' }
 
-/** Heavy work: from memory, the metabolic rate classes of ACGIH and the OSHA Technical Manual. */
-const heavyWorkW = 415
-
-/**
- * NIOSH recommended alert limit for people not used to heat, °C WBGT: 59.9 − 14.1 log10 M, M the metabolic rate in W (100 … 600).
- * Source: NIOSH Publication 2016-106, ch. 8.
- */
-export function alertLimitC(metabolicW: number): number {
-  return 59.9 - 14.1 * Math.log10(metabolicW)
-}
-
-const alertC = alertLimitC(heavyWorkW)
+/** People here are taken for not used to heat, and roofing for heavy work. */
+const alertC = alertLimitC(metabolicW.heavy)
 
 export const heat: Rule = {
   judges: { people: 'people' },

@@ -12,6 +12,24 @@ const examples: Readonly<Record<string, readonly [Record<string, unknown>, Recor
   // MetPy test suite: 35 °C, 70 % is 50.3405 °C; −5 °C at 35 m/s is −18.9357 °C.
   'heat-index': [{ airC: 35, rhPct: 70 }, { heatIndexC: expect.closeTo(50.3405, 2) }],
   'wind-chill': [{ airC: -5, windKmh: 126 }, { windChillC: expect.closeTo(-18.9357, 3) }],
+  // thermofeel test suite, from the reference C code of Liljegren et al. 2008: 306.559802 K.
+  wbgt: [
+    { airC: 35, rhPct: 40, pressureHpa: 1013, windKmh: 3.6, sunWm2: 800, directFraction: 0.7, cosZenith: 0.9 },
+    { wbgtC: expect.closeTo(33.41, 1) }
+  ],
+  // Berdahl & Martin 1984; McAdams 1954; steady balance solved apart from this code (scipy).
+  sky: [
+    { airC: 20, dewPointC: 10, cloudPct: 0 },
+    { emissivity: expect.closeTo(0.7743, 4), skyC: expect.closeTo(1.84, 1) }
+  ],
+  convection: [{ windKmh: 18 }, { hWm2K: 24.7 }],
+  surface: [
+    { airC: 25, dewPointC: 15, windKmh: 7.2, sunWm2: 800, cloudPct: 0, absorptance: 0.9, emissivity: 0.9 },
+    { surfaceC: expect.closeTo(57.74, 2) }
+  ],
+  // FAO-56 eq. 53 without resistance, computed apart from this code: 0.2779 and 0.5588 mm/h.
+  evaporation: [{ airC: 15, rhPct: 70, windKmh: 7.2, netWm2: 277.777778, groundWm2: 27.777778 }, { mmPerHour: expect.closeTo(0.2779, 3) }],
+  drying: [{ filmMm: 0.5, mmPerHour: 0.5588 }, { min: expect.closeTo(53.69, 1) }],
   // NREL SPA web calculator, 2 August 2015: rise 05:00:27; set corrected to 19:12:55, see tests/core/physics/sun.test.ts.
   sun: [
     { lat: 39.742476, lon: -105.1786, at: '2015-08-02T12:00:00-07:00' },
@@ -110,7 +128,7 @@ describe('every number input', () => {
 
 describe('refusals', () => {
   it.each([
-    ['wbgt', {}, 'unknown-command', 'wbgt'],
+    ['thermometer', {}, 'unknown-command', 'thermometer'],
     ['constructor', {}, 'unknown-command', 'constructor'],
     ['', {}, 'unknown-command', ''],
     ['air', { airC: 20 }, 'missing', 'rhPct'],

@@ -1,0 +1,137 @@
+import { conductivity, density, diffusivity, evaporationHeat, prandtl, psychrometricHeat, viscosity } from './moist-air.js'
+import { lowestBeamCos } from './radiation.js'
+import { above, OutOfRange, within } from './range.js'
+import { saturationWaterPa } from './saturation.js'
+import { stefanBoltzmann } from './sky.js'
+import { windAt2mKmh } from './wbgt-wind.js'
+
+/**
+ * Weather that people stand in. Air −90…70 °C (made for warm weather: below 0 °C the wick would freeze), humidity > 0…100 %,
+ * pressure 500…1100 hPa, wind at 10 m 0…300 km/h, sun on the horizontal 0…1500 W/m², share of it that is direct 0…1 (0.9 at
+ * most is used, and none with the sun below 0.5°), cosine of the zenith angle −1…1.
+ */
+export interface WbgtInput {
+  readonly airC: number
+  readonly rhPct: number
+  readonly pressureHpa: number
+  readonly windKmh: number
+  readonly sunWm2: number
+  readonly directFraction: number
+  readonly cosZenith: number
+}
+
+export interface WbgtState {
+  readonly wbgtC: number
+  readonly globeC: number
+  readonly naturalWetBulbC: number
+}
+
+/** Globe of 50.8 mm and wick of 7 × 25.4 mm over ground, as Liljegren et al. have them. */
+const globe = { emissivity: 0.95, albedo: 0.05, diameterM: 0.0508 } as const
+const wick = { emissivity: 0.95, albedo: 0.4, diameterM: 0.007, lengthM: 0.0254 } as const
+const ground = { emissivity: 0.999, albedo: 0.45 } as const
+/** Saturation in air instead of pure vapour (Buck 1981). */
+const enhancement = 1.004
+/** W/m²: a beam can be no stronger than the sun outside the atmosphere, in January. */
+const strongestBeamWm2 = 1412
+
+interface Surroundings {
+  readonly airK: number
+  readonly vapourHpa: number
+  readonly pressureHpa: number
+  readonly windMs: number
+  readonly sunWm2: number
+  readonly direct: number
+  readonly cos: number
+  /** Long-wave from sky above and ground below, mean of the two, W/m². */
+  readonly longWm2: number
+}
+
+/**
+ * Outdoor wet-bulb globe temperature, °C, with globe and natural wet bulb. RangeError outside `WbgtInput`, or for more direct sun
+ * than there is. Source: Liljegren et al. 2008, J. Occup. Environ. Hyg. 5:645–655; the balances are solved by halving.
+ */
+export function wbgt(input: WbgtInput): WbgtState {
+  return wbgtAt2m({ ...input, windKmh: windAt2mKmh(input.windKmh, input.sunWm2, input.cosZenith) })
+}
+
+/** The same with `windKmh` at 2 m. */
+export function wbgtAt2m(input: WbgtInput): WbgtState {
+  const around = surroundings(input)
+  const globeC = halved(around.airK - 60, around.airK + 250, (tK) => globeGain(tK, around)) - 273.15
+  const naturalWetBulbC = halved(Math.max(165, around.airK - 80), boilsBelow(around), (tK) => wickGain(tK, around)) - 273.15
+  return { wbgtC: 0.7 * naturalWetBulbC + 0.2 * globeC + 0.1 * input.airC, globeC, naturalWetBulbC }
+}
+
+function surroundings(input: WbgtInput): Surroundings {
+  const { airC, rhPct, pressureHpa, windKmh, sunWm2, directFraction, cosZenith } = input
+  within('airC', airC, -90, 70)
+  above('rhPct', rhPct, 0, 100)
+  within('pressureHpa', pressureHpa, 500, 1100)
+  within('windKmh', windKmh, 0, 300)
+  within('sunWm2', sunWm2, 0, 1500)
+  within('directFraction', directFraction, 0, 1)
+  within('cosZenith', cosZenith, -1, 1)
+  const airK = airC + 273.15
+  const vapourHpa = (rhPct / 100) * saturationHpa(airK)
+  const longWm2 = 0.5 * (0.575 * vapourHpa ** 0.143 + ground.emissivity) * stefanBoltzmann * airK ** 4
+  const direct = cosZenith < lowestBeamCos ? 0 : Math.min(0.9, directFraction)
+  const beamWm2 = direct === 0 ? 0 : (direct * sunWm2) / cosZenith
+  if (beamWm2 > strongestBeamWm2) {
+    throw new OutOfRange(
+      'directFraction',
+      `directFraction ${directFraction} makes a beam of ${Math.round(beamWm2)} W/m², the sun has ${strongestBeamWm2}`
+    )
+  }
+  return { airK, vapourHpa, pressureHpa, windMs: Math.max(0.13, windKmh / 3.6), sunWm2, direct, cos: cosZenith, longWm2 }
+}
+
+function saturationHpa(tK: number): number {
+  return (enhancement * saturationWaterPa(tK - 273.15)) / 100
+}
+
+/** Heat that a globe of `tK` gains, W/m² of its surface: sun from above and from the ground, long-wave, convection. */
+function globeGain(tK: number, { airK, pressureHpa, windMs, sunWm2, direct, cos, longWm2 }: Surroundings): number {
+  const meanK = (tK + airK) / 2
+  const reynolds = (windMs * density(meanK, pressureHpa) * globe.diameterM) / viscosity(meanK)
+  const hWm2K = ((2 + 0.6 * Math.sqrt(reynolds) * prandtl ** 0.3333) * conductivity(meanK)) / globe.diameterM
+  const beam = direct === 0 ? 0 : direct * (1 / (2 * cos) - 1)
+  const sun = (sunWm2 / 2) * (1 - globe.albedo) * (beam + 1 + ground.albedo)
+  return sun + globe.emissivity * (longWm2 - stefanBoltzmann * tK ** 4) - hWm2K * (tK - airK)
+}
+
+/** The same for a wet wick, with the heat that evaporation takes. */
+function wickGain(tK: number, around: Surroundings): number {
+  const { airK, vapourHpa, pressureHpa, windMs, sunWm2, direct, cos, longWm2 } = around
+  const meanK = (tK + airK) / 2
+  const rho = density(meanK, pressureHpa)
+  const mu = viscosity(meanK)
+  const reynolds = (windMs * rho * wick.diameterM) / mu
+  const hWm2K = (0.281 * reynolds ** 0.6 * prandtl ** 0.44 * conductivity(meanK)) / wick.diameterM
+  const end = wick.diameterM / (4 * wick.lengthM)
+  const beam = direct === 0 ? 0 : direct * (Math.sqrt(1 - cos ** 2) / (cos * Math.PI) + end)
+  const sun = (1 - wick.albedo) * sunWm2 * ((1 - direct) * (1 + end) + beam + ground.albedo)
+  const wetHpa = saturationHpa(tK)
+  const schmidt = mu / (rho * diffusivity(meanK, pressureHpa))
+  const coolingK = (evaporationHeat(meanK) / psychrometricHeat) * ((wetHpa - vapourHpa) / (pressureHpa - wetHpa)) * (prandtl / schmidt) ** 0.56
+  return sun + wick.emissivity * (longWm2 - stefanBoltzmann * tK ** 4) - hWm2K * (tK - airK + coolingK)
+}
+
+/** Warmest wick to look at, K: 60 K above the air, and below boiling. */
+function boilsBelow({ airK, pressureHpa }: Surroundings): number {
+  // Water boils at 81 °C under 500 hPa; a line from there to 100 °C at 1013 hPa stays below the true curve in between, and 100 is kept above.
+  const boilingC = Math.min(100, 81 + ((pressureHpa - 500) / 513.25) * 19)
+  return Math.min(airK + 60, boilingC + 272.5)
+}
+
+/** Where a gain that falls with temperature is nought, K; 60 halvings of at most 310 K end in the last digit. */
+function halved(lowK: number, highK: number, gain: (tK: number) => number): number {
+  let low = lowK
+  let high = highK
+  for (let step = 0; step < 60; step += 1) {
+    const middle = (low + high) / 2
+    if (gain(middle) > 0) low = middle
+    else high = middle
+  }
+  return (low + high) / 2
+}
