@@ -63,6 +63,11 @@ export interface Post {
   readonly payload: Json
 }
 
+/** Something to keep: its body is made only where it is not kept yet. */
+export interface ToKeep extends Omit<Keepsake, 'body'> {
+  readonly body: () => string
+}
+
 /** New state of a touched subject; `null` state: no entry touches it any more. */
 export interface Moved {
   readonly subject: string
@@ -73,7 +78,7 @@ export interface Moved {
 export interface Batch<Reply> {
   readonly drafts: readonly (Draft & { readonly day: string; readonly touches: readonly string[] })[]
   readonly moved: readonly Moved[]
-  readonly keepsakes: readonly Keepsake[]
+  readonly keepsakes: readonly ToKeep[]
   readonly posts: readonly Post[]
   /** The chat channel that the site has from now on; undefined: as before. */
   readonly channel?: string | null

@@ -1,33 +1,45 @@
-import { DateTime } from 'luxon'
 import type { SunEvents } from './gather/daylight.js'
 import type { Memory } from './gather/memory.js'
 import { nearSunriseS } from './gather/roof.js'
-import type { Instant } from './instant.js'
+import { dayMarks, type Instant } from './instant.js'
 import type { LimitsSheet } from './limits/sheet.js'
 import { trafficWaitMin } from './rules/traffic-wait.js'
 import type { Forecast } from './weather/forecast.js'
 
 /** How far ahead a change is looked for, and at how many instants at the most: an answer must come at once. */
 const horizonS = 12 * 3600
-const mostInstants = 32
+const mostInstants = 20
 
 /**
  * When an outcome is likely to change by what is known now: the first instant of today at which something said passes its
  * age, the sun sets, an hour of the forecast begins … and `outcomeAt` answers otherwise. Null when it is not seen to.
  */
 export function changesAt(
-  memory: Memory, forecast: Forecast | null, sun: SunEvents, sheet: LimitsSheet, now: Instant, outcomeAt: (at: Instant) => unknown
+  memory: Memory,
+  forecast: Forecast | null,
+  sun: SunEvents,
+  sheet: LimitsSheet,
+  now: Instant,
+  outcomeAt: (at: Instant) => unknown
 ): Instant | null {
-  const midnight = DateTime.fromISO(sun.date, { zone: memory.settings.zone }).plus({ days: 1 }).toSeconds()
+  const { noon, midnight } = dayMarks(sun.date, memory.settings.zone)
   const until = Math.min(now + horizonS, midnight)
   const before = outcomeAt(now)
-  for (const at of instants(memory, forecast, sun, sheet, now, until)) {
+  for (const at of instants(memory, forecast, sun, sheet, now, until, noon)) {
     if (outcomeAt(at) !== before) return at
   }
   return null
 }
 
-function instants(memory: Memory, forecast: Forecast | null, sun: SunEvents, sheet: LimitsSheet, now: Instant, until: Instant): Instant[] {
+function instants(
+  memory: Memory,
+  forecast: Forecast | null,
+  sun: SunEvents,
+  sheet: LimitsSheet,
+  now: Instant,
+  until: Instant,
+  noon: Instant
+): Instant[] {
   const ages = [...new Set([...Object.values(sheet.maxAgeMin), sheet.kit.mixedMaxMin, 30])].map((min) => min * 60 + 1)
   const said = Object.values({ ...memory.yesterday.latest, ...memory.today.latest }).map((noted) => noted?.at ?? now)
   const { kit, today, yesterday } = memory
@@ -38,7 +50,10 @@ function instants(memory: Memory, forecast: Forecast | null, sun: SunEvents, she
   if (relaxed) all.push(relaxed.at + sheet.sheet.relaxMin * 60, relaxed.at + sheet.sheet.relaxColdMin * 60)
   for (const set of sun.sets) all.push(set - sheet.site.closeUpMin * 60 - 1800 + 1, set - sheet.site.closeUpMin * 60 + 1)
   for (const rise of sun.rises) all.push(rise - nearSunriseS, rise)
-  all.push(DateTime.fromISO(`${sun.date}T12:00`, { zone: memory.settings.zone }).toSeconds())
+  all.push(noon)
   for (const hour of forecast?.hours ?? []) all.push(hour.at, hour.at - 3600 * 2)
-  return [...new Set(all)].filter((at) => at > now && at <= until).sort((a, b) => a - b).slice(0, mostInstants)
+  return [...new Set(all)]
+    .filter((at) => at > now && at <= until)
+    .sort((a, b) => a - b)
+    .slice(0, mostInstants)
 }

@@ -24,10 +24,40 @@ function canonicalInstant(text: string): Instant | null {
 
 /** The local calendar date (YYYY-MM-DD) of an instant in an IANA zone. */
 export function localDate(at: Instant, zone: string): string {
-  return DateTime.fromSeconds(at, { zone }).toFormat('yyyy-MM-dd')
+  return toIso(at + offsetS(at, zone)).slice(0, 10)
 }
 
 /** Hours and minutes (24 h, HH:MM) of an instant in an IANA zone. */
 export function localTime(at: Instant, zone: string): string {
-  return DateTime.fromSeconds(at, { zone }).toFormat('HH:mm')
+  return toIso(at + offsetS(at, zone)).slice(11, 16)
+}
+
+/** The instant at which a local date (YYYY-MM-DD) begins its next day, and that of its noon. */
+export function dayMarks(date: string, zone: string): { readonly noon: Instant; readonly midnight: Instant } {
+  const key = `${zone} ${date}`
+  const known = marks.get(key)
+  if (known !== undefined) return known
+  if (marks.size >= mostKept) marks.clear()
+  const day = DateTime.fromISO(date, { zone })
+  const made = { noon: day.set({ hour: 12 }).toSeconds(), midnight: day.plus({ days: 1 }).toSeconds() }
+  marks.set(key, made)
+  return made
+}
+
+/** Zones change their clocks on quarters of an hour of UTC: what held in one quarter holds in all of it. The calendar library is slow to ask. */
+const quarterS = 900
+const mostKept = 2000
+const offsets = new Map<string, number>()
+const marks = new Map<string, { readonly noon: Instant; readonly midnight: Instant }>()
+
+/** Seconds that local time is ahead of UTC. */
+function offsetS(at: Instant, zone: string): number {
+  const quarter = Math.floor(at / quarterS)
+  const key = `${zone} ${quarter}`
+  const known = offsets.get(key)
+  if (known !== undefined) return known
+  if (offsets.size >= mostKept) offsets.clear()
+  const offset = DateTime.fromSeconds(quarter * quarterS, { zone }).offset * 60
+  offsets.set(key, offset)
+  return offset
 }

@@ -1,4 +1,5 @@
 import { randomBytes } from 'node:crypto'
+import { join } from 'node:path'
 import { healthHandler } from '../adapters/http/health.js'
 import { type Handler, type Listening, listen } from '../adapters/http/server.js'
 import { channelIdOf, createRoom, type Room, roomPeople, type RoomSite } from '../adapters/room/index.js'
@@ -84,8 +85,8 @@ async function openRoom(running: Running): Promise<InChat> {
   let slack: Slack | null = null
   let base = ''
   const room = createRoom({
-    folder: config.DATABASE_URL === undefined ? config.SEAMHAND_DATA : null, signingSecret: secret, botToken, base: () => base,
-    now: () => now() * 1000, sites: () => roomSites(running), log: (message, fields) => wired.log.warn(fields, message)
+    folder: join(config.SEAMHAND_DATA, 'room'), signingSecret: secret, botToken, base: () => base,
+    now: Date.now, sites: () => roomSites(running), log: (message, fields) => wired.log.warn(fields, message)
   })
   const handlers = [health(running, () => slack?.ready() ?? false), events(() => slack), room.handle]
   const listening = await listen(loopback, config.PORT, handlers, (error) => report(running, error))
@@ -99,12 +100,12 @@ async function openRoom(running: Running): Promise<InChat> {
   return { slack, listening, close: () => closeAll(listening, open, room) }
 }
 
-/** First nobody new, then what was accepted, then the rest. */
+/** First nobody new, then what was accepted. The room answers the bot's own calls to the last, so there the listener goes last. */
 async function closeAll(listening: Listening, slack: Slack, room: Room | null): Promise<void> {
-  const closing = listening.close()
+  const closing = room === null ? listening.close() : null
   await slack.stop()
   await room?.close()
-  await closing
+  await (closing ?? listening.close())
 }
 
 function events(slack: () => Slack | null): Handler {

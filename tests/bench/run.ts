@@ -2,6 +2,7 @@ import { cpus } from 'node:os'
 import { it } from 'vitest'
 import { benchAppend } from './append.js'
 import { benchRules } from './rules.js'
+import { benchSprayHttp } from './spray-http.js'
 
 /** One measurement: what, beside whom, and whether its bar holds. A value is a ratio of medians in one run. */
 export interface Measured {
@@ -13,7 +14,7 @@ export interface Measured {
 }
 
 it('speed, as ratios against named peers', async () => {
-  const rows: Measured[] = [await benchRules(), await benchAppend()].flat()
+  const rows: Measured[] = [await benchRules(), await benchAppend(), await benchSprayHttp()].flat()
   const [cpu] = cpus()
   process.stdout.write(`\n${new Date().toISOString().slice(0, 10)} · Node ${process.version} · ${cpus().length} × ${cpu?.model ?? 'unknown'}\n`)
   for (const { name, peer, value, bar, ok } of rows) {

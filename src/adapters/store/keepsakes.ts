@@ -1,17 +1,25 @@
-import type { Keepsake } from '../../bot/ports.js'
+import type { Keepsake, ToKeep } from '../../bot/ports.js'
 import { plain } from './codec.js'
+import { fixed } from './fixed.js'
 import type { Queries } from './schema.js'
 
-/** Keeps each once, for ever. In order of hash, so that two transactions that keep the same ones wait for each other in one direction only. */
-export async function writeKeepsakes(db: Queries, workspace: string, keepsakes: readonly Keepsake[]): Promise<void> {
-  const rows = keepsakes.map(({ sha256, kind, body }) => ({ workspace, sha256, kind, body: plain(body) }))
-  rows.sort((a, b) => (a.sha256 < b.sha256 ? -1 : 1))
-  for (const row of rows)
+const kept = fixed((db, workspace: string, sha256: string) =>
+  db.selectFrom('keepsakes').select('sha256').where('workspace', '=', workspace).where('sha256', '=', sha256)
+)
+
+/**
+ * Keeps each once, for ever; most are kept already, and their bodies are long: they are looked for first. In order of hash, so that
+ * two transactions that keep the same ones wait for each other in one direction only.
+ */
+export async function writeKeepsakes(db: Queries, workspace: string, keepsakes: readonly ToKeep[]): Promise<void> {
+  for (const { sha256, kind, body } of [...keepsakes].sort((a, b) => (a.sha256 < b.sha256 ? -1 : 1))) {
+    if ((await kept(db, workspace, sha256)).length > 0) continue
     await db
       .insertInto('keepsakes')
-      .values(row)
+      .values({ workspace, sha256, kind, body: plain(body()) })
       .onConflict((conflict) => conflict.doNothing())
       .execute()
+  }
 }
 
 export async function readKeepsake(db: Queries, workspace: string, sha256: string): Promise<Keepsake | null> {

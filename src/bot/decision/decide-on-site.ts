@@ -8,10 +8,11 @@ import { gather } from '../../core/gather/gather.js'
 import type { Memory } from '../../core/gather/memory.js'
 import { type Instant, localDate } from '../../core/instant.js'
 import { canonical } from '../../core/log/canonical.js'
+import { forecastBody } from '../../core/weather/body.js'
 import { worst } from '../../core/outcome.js'
 import type { Answer } from '../answer.js'
 import type { OnSite } from '../context.js'
-import { toJson, toJsonObject } from '../json.js'
+import { toJsonObject } from '../json.js'
 import { remember } from '../session/remember.js'
 
 export interface Decided {
@@ -68,6 +69,6 @@ function decisionData({ sheet, forecast }: OnSite, decision: Decision, facts: Fa
 
 /** Sheets and forecasts are kept once, by hash. */
 function keepInputs({ session, sheet, forecast }: OnSite): void {
-  session.keep({ sha256: sheet.sha256, kind: 'sheet', body: canonical(sheet.resolved) })
-  if (forecast !== null) session.keep({ sha256: forecast.sha256, kind: 'forecast', body: JSON.stringify(toJson(forecast)) })
+  session.keep({ sha256: sheet.sha256, kind: 'sheet', body: () => canonical(sheet.resolved) })
+  if (forecast !== null) session.keep({ sha256: forecast.sha256, kind: 'forecast', body: () => forecastBody(forecast.hours) })
 }

@@ -5,7 +5,7 @@ import { emptySite } from '../../core/log/states/site.js'
 import { touches } from '../../core/log/subjects.js'
 import type { SiteSettings } from '../../core/site.js'
 import type { Ask } from '../ask.js'
-import type { Batch, Keepsake, SiteView } from '../ports.js'
+import type { Batch, SiteView, ToKeep } from '../ports.js'
 
 interface Pending {
   readonly seq: number
@@ -30,7 +30,7 @@ export interface Session {
   log(type: EntryType, subject: string, data: object, at?: Instant): Promise<string>
   /** As `log`, for entries that act on another one's subjects (undo, correction). */
   logTouching(type: EntryType, subject: string, data: object, touched: readonly string[]): Promise<string>
-  keep(keepsake: Keepsake): void
+  keep(keepsake: ToKeep): void
   /** Ids collected so far. */
   ids(): readonly string[]
   batch<Reply>(reply: Reply): Batch<Reply>
@@ -47,7 +47,7 @@ export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
   const settings = await settingsOf(view)
   const now = ask.at
   const pending: Pending[] = []
-  const keepsakes: Keepsake[] = []
+  const keepsakes: ToKeep[] = []
   const moved = new Map<string, Folded | null>()
 
   async function whole(subject: string): Promise<Folded | null> {

@@ -130,7 +130,7 @@ forEachDatabase((open, kind) => {
 
   test('an error after the entries were written takes everything back', async () => {
     const store = await fresh()
-    const unkept = batch({ drafts: [draft()], keepsakes: [{ sha256: 'a', kind: 'sheet', body: 'x\0' }], reply: 1 })
+    const unkept = batch({ drafts: [draft()], keepsakes: [{ sha256: 'a', kind: 'sheet', body: () => 'x\0' }], reply: 1 })
     await expect(store.append(demo, at, { key: 'D1' }, async () => unkept)).rejects.toThrow(TypeError)
     await expect(store.append(demo, at, null, async () => batch({ drafts: [draft({ at: 'yesterday' })], reply: 1 }))).rejects.toThrow(TypeError)
     await expect(store.append(demo, at, null, async () => batch({ drafts: [draft({ author: 'U\0' })], reply: 1 }))).rejects.toThrow(TypeError)
@@ -248,12 +248,12 @@ forEachDatabase((open, kind) => {
     const database = await open()
     const store = createStore(database)
     const post = { key: 'local/demo/morning/2026-05-04', site: 'demo', kind: 'morning', channel: null, dueAt: at, payload: { a: 1 } }
-    const keepsake = { sha256: 'ab', kind: 'sheet', body: '{"é":1}' } as const
+    const keepsake = { sha256: 'ab', kind: 'sheet', body: () => '{"é":1}' } as const
     await store.append(demo, at, null, async () => batch({ keepsakes: [keepsake, keepsake], posts: [post], reply: 1 }))
     await store.append(demo, at, null, async () =>
-      batch({ drafts: [draft()], keepsakes: [{ ...keepsake, body: 'other' }], posts: [{ ...post, payload: 2 }], reply: 1 })
+      batch({ drafts: [draft()], keepsakes: [{ ...keepsake, body: () => 'other' }], posts: [{ ...post, payload: 2 }], reply: 1 })
     )
-    expect(await store.keepsake('local', 'ab')).toEqual(keepsake)
+    expect(await store.keepsake('local', 'ab')).toEqual({ ...keepsake, body: '{"é":1}' })
     expect(await store.keepsake('other', 'ab')).toBeNull()
     const queued = await database.read.selectFrom('outbox').selectAll().execute()
     expect(queued).toEqual([
