@@ -14,7 +14,7 @@ export const talk: TalkWords = {
     spray: 'Can we spray now?',
     list: 'List voids'
   },
-  forms: { checklist: 'Checklist before spraying', readings: 'Readings', coupon: 'Weld coupon', void: 'Failed probe spot' },
+  forms: { checklist: 'Before spraying', readings: 'Readings', coupon: 'Weld coupon', void: 'Failed probe spot' },
   send: 'Log it',
   cancel: 'Cancel',
   fields: {
