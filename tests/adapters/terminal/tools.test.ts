@@ -1,0 +1,156 @@
+import { createHash } from 'node:crypto'
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { sqliteApi } from '../../../src/adapters/store/sqlite-api.js'
+import { fullSpray } from '../../support/seamhand.js'
+import { askJson, folders, linesOf, program, seamhand } from './run.js'
+
+const folder = folders()
+const at = ['--at', '2026-05-04T10:00:00Z', '--weather', 'none'] as const
+
+async function worked(): Promise<string> {
+  const data = folder()
+  await askJson(['--data', data, ...at, fullSpray])
+  await askJson(['--data', data, ...at, 'weld robot 41 film'])
+  return data
+}
+
+describe('seamhand verify', () => {
+  it('exit 0 where all is intact, with the anchor to print', async () => {
+    const data = await worked()
+    const { code, out } = await seamhand(['verify', '--json', '--data', data])
+    const report = JSON.parse(out) as { sites: { head: { seq: number; hash: string } }[] }
+    const head = report.sites[0]?.head
+    const anchor = `demo:${head?.seq}:${head?.hash}`
+
+    expect(code).toBe(0)
+    expect(report).toEqual({
+      ok: true,
+      sites: [{ site: 'demo', entries: 5, head: { seq: 5, hash: expect.stringMatching(/^[0-9a-f]{64}$/) }, firstBad: null }]
+    })
+    expect((await seamhand(['verify', '--data', data, '--site', 'demo', '--anchor', anchor])).out).toContain(anchor)
+    expect((await seamhand(['verify', '--data', data, '--anchor', anchor])).code).toBe(0)
+    expect((await seamhand(['verify', '--data', data, '--anchor', anchor.replace(/.$/, (last) => (last === '0' ? '1' : '0'))])).code).toBe(1)
+  })
+
+  it('exit 1 where it is not, and where', async () => {
+    const data = await worked()
+    const database = (await sqliteApi())(join(data, 'seamhand.db'))
+    database.exec('delete from entries where seq = 2')
+    database.close()
+    const { code, out } = await seamhand(['verify', '--json', '--data', data])
+
+    expect(code).toBe(1)
+    expect(JSON.parse(out)).toMatchObject({ ok: false, sites: [{ firstBad: { seq: 2, why: 'seq' } }] })
+    expect((await seamhand(['verify', '--data', data])).out).toMatch(/NOT intact at entry 2/)
+  })
+
+  it('refuses what is no anchor, no site, no option', async () => {
+    const data = folder()
+
+    expect((await seamhand(['verify', '--data', data, '--anchor', 'demo'])).code).toBe(2)
+    expect((await seamhand(['verify', '--data', data, '--site', 'nowhere'])).code).toBe(2)
+    expect((await seamhand(['verify', '--data', data, '--anchor', `north:1:${'0'.repeat(64)}`])).code).toBe(1)
+    expect((await seamhand(['verify', '--frob'])).code).toBe(2)
+  })
+})
+
+describe('seamhand replay', () => {
+  it('exit 0 the same, with both engines', async () => {
+    const data = await worked()
+    const { code, out } = await seamhand(['replay', '--json', '--data', data, 'demo-4'])
+
+    expect(code).toBe(0)
+    expect(JSON.parse(out)).toMatchObject({ id: 'demo-4', same: true, outcome: 'go', engine: expect.any(String), recordedEngine: expect.any(String) })
+  })
+
+  it('exit 1 where the kept sheet is another', async () => {
+    const data = await worked()
+    const database = (await sqliteApi())(join(data, 'seamhand.db'))
+    database.exec(`update keepsakes set body = replace(body, '"min":21', '"min":26')`)
+    database.close()
+    const { code, out } = await seamhand(['replay', '--data', data, 'demo-4'])
+
+    expect(code).toBe(1)
+    expect(out).toMatch(/limits/)
+  })
+
+  it('exit 2 where there is none', async () => {
+    const data = await worked()
+
+    for (const args of [['demo-1'], ['demo-77'], ['x'], []]) expect((await seamhand(['replay', '--data', data, ...args])).code, args.join()).toBe(2)
+  })
+})
+
+describe('seamhand export', () => {
+  it('writes canonical text and hash, a line each, that anyone can verify', async () => {
+    const data = await worked()
+    const file = join(data, 'log.jsonl')
+    const { code } = await seamhand(['export', '--site', 'demo', '--format', 'jsonl', '--out', file, '--data', data])
+    const lines = readFileSync(file, 'utf8').trimEnd().split('\n')
+
+    expect(code).toBe(0)
+    expect(lines).toHaveLength(5)
+    let prev = '0'.repeat(64)
+    for (const line of lines) {
+      const text = line.slice('{"entry":'.length, line.lastIndexOf(',"hash":'))
+      const { entry, hash } = JSON.parse(line) as { entry: { prev: string }; hash: string }
+      expect(createHash('sha256').update(text).digest('hex')).toBe(hash)
+      expect(entry.prev).toBe(prev)
+      prev = hash
+    }
+  })
+
+  it('of one day', async () => {
+    const data = await worked()
+    await askJson(['--data', data, '--at', '2026-05-05T10:00:00Z', '--weather', 'none', 'air 12'])
+    const file = join(data, 'day.jsonl')
+    await seamhand(['export', '--site', 'demo', '--day', '2026-05-05', '--format', 'jsonl', '--out', file, '--data', data])
+
+    expect(linesOf<{ entry: { seq: number } }>(readFileSync(file, 'utf8')).map(({ entry }) => entry.seq)).toEqual([6, 7])
+  })
+
+  it('says what is missing or wrong', async () => {
+    const data = await worked()
+    const run = async (...args: string[]) => (await seamhand(['export', '--data', data, ...args])).code
+
+    expect(await run('--site', 'demo')).toBe(2)
+    expect(await run('--site', 'nowhere', '--out', join(data, 'x'))).toBe(2)
+    expect(await run('--site', 'demo', '--format', 'docx', '--out', join(data, 'x'))).toBe(2)
+    expect(await run('--site', 'demo', '--out', join(data, 'no', 'such', 'folder'))).toBe(1)
+  })
+})
+
+describe('seamhand formula', () => {
+  it('gives name, inputs, result, source and range', async () => {
+    // NWS wind chill of 2001, at −10 °C and 30 km/h: −20 °C in Environment Canada's published table.
+    const { code, out } = await seamhand(['formula', 'wind-chill', 'airC=-10', 'windKmh=30', '--json'])
+    const told = JSON.parse(out) as { result: { windChillC: number } }
+
+    expect(code).toBe(0)
+    expect(Object.keys(told)).toEqual(['name', 'inputs', 'result', 'source', 'range'])
+    expect(told.result.windChillC).toBeCloseTo(-19.5, 0)
+  })
+
+  it('exit 2 outside its range, for an unknown name or input', async () => {
+    for (const args of [['air', 'airC=900', 'rhPct=50'], ['frob'], ['air', 'frob=1'], ['air', 'airC'], ['air', 'airC=x', 'rhPct=50']]) {
+      expect((await seamhand(['formula', ...args, '--json'])).code, args.join(' ')).toBe(2)
+    }
+  })
+
+  it('lists them without a name, and answers lines', async () => {
+    expect((await seamhand(['formula'])).out).toMatch(/^air: airC rhPct/m)
+    const { out } = await seamhand(['formula', '--lines'], { input: '{"name":"lift","inputs":{"kgM2":2.5,"cp":-2}}\nnonsense\n' })
+    expect(linesOf<{ ok: boolean }>(out)).toHaveLength(2)
+  })
+})
+
+describe('seamhand', () => {
+  it('names its commands for one it does not know', async () => {
+    const { code, err } = await program(['frobnicate'])
+
+    expect(code).toBe(2)
+    expect(err).toMatch(/ask.*verify.*replay/)
+  })
+})
