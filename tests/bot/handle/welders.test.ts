@@ -17,7 +17,8 @@ async function after(said: readonly (readonly [text: string, at: string])[], bef
 }
 
 /** What lapses a clearance: CONTRACT §2 (conditions changed since), §3 (half-days part at 12:00 site time), §6 (events). */
-const lapses: readonly (readonly [why: string, said: readonly (readonly [string, string])[], lapsedBy: string | null, at?: string])[] = [
+type Lapse = readonly [why: string, said: readonly (readonly [text: string, at: string])[], lapsedBy: string | null, at?: string]
+const lapses: readonly Lapse[] = [
   ['nothing', [], null],
   ['a restart', [['weld robot restart', '09:30']], 'restart'],
   ['power lost', [['weld robot power', '09:30']], 'power'],
@@ -56,7 +57,7 @@ const lapses: readonly (readonly [why: string, said: readonly (readonly [string,
 ]
 
 describe('a clearance', () => {
-  it.each(lapses)('after %s', async (_why, said, lapsedBy, at = '10:00') => {
+  it.each(lapses.map(([why, said, lapsedBy, at = '10:00']) => ({ why, said, lapsedBy, at })))('after $why', async ({ said, lapsedBy, at }) => {
     const { robot, numbers, finding } = await after(said, undefined, at)
 
     expect(numbers).toMatchObject({ cleared: lapsedBy === null, lapsedBy, widthMm: 41, passed: true })
