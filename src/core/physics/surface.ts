@@ -32,9 +32,9 @@ function gains({ airC, dewPointC, windKmh, sunWm2, cloudPct, absorptance, emissi
   return { airC, gainWm2, emissivity, hWm2K: convectionWm2K(windKmh) }
 }
 
-/** Radiation that a surface of `surfaceC` (−110…200 °C) keeps, W/m²: sun absorbed + long-wave from the sky − its own. */
+/** Radiation that a surface of `surfaceC` (−110…400 °C) keeps, W/m²: sun absorbed + long-wave from the sky − its own. */
 export function netRadiationWm2(surfaceC: number, input: SurfaceInput): number {
-  within('surfaceC', surfaceC, -110, 200)
+  within('surfaceC', surfaceC, -110, 400)
   const { gainWm2, emissivity } = gains(input)
   return gainWm2 - emissivity * stefanBoltzmann * (surfaceC + 273.15) ** 4
 }
