@@ -2,8 +2,8 @@ import { within } from './range.js'
 
 /**
  * Heat that moving air takes from a rough horizontal surface, W/(m²·K), from the wind over the roof itself, km/h (0…300).
- * Source: McAdams, Heat Transmission, 3rd ed. 1954: h = 5.7 + 3.8·V, V in m/s. Made for winds up to 5 m/s; beyond, the
- * straight line is continued and lies some 10 % high at 10 m/s, which keeps a surface nearer to the air than it is.
+ * Source: McAdams, Heat Transmission, 3rd ed. 1954: h = 5.7 + 3.8·V, V in m/s (title and range from memory). Made for winds up
+ * to 5 m/s; beyond, the straight line is continued and takes off a little too much: a surface seems nearer to the air than it is.
  */
 export function convectionWm2K(windKmh: number): number {
   within('windKmh', windKmh, 0, 300)

@@ -2,7 +2,7 @@ import type { Instant } from '../instant.js'
 import { within } from './range.js'
 import { sunPosition } from './sun.js'
 
-/** Sun outside the atmosphere at the mean distance, W/m². Source: WMO 1981, as Liljegren et al. 2008 use it. */
+/** Sun outside the atmosphere at the mean distance, W/m². As Liljegren et al. 2008 use it. */
 export const solarConstantWm2 = 1367
 
 /** Below this cosine of the zenith angle (sun under 0.5°) there is no beam to speak of. Source: Liljegren et al. 2008. */
