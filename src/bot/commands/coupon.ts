@@ -22,7 +22,8 @@ export async function coupon(said: Extract<Said, { command: 'weld coupon' }>, on
   if (widthMm === null) return refuse('missing', 'width', { label: 'width' })
   const minWidthMm = minimumMm(said.welder, sheet)
   const judged = judgeCoupon({ widthMm, peel, warm, minWidthMm })
-  const { facts } = await factsNow(on)
+  // Conditions of when it was made, which a late message is not.
+  const { facts } = await factsNow({ ...on, session: session.asOf(at) })
   const data: CouponData = {
     widthsMm,
     widthMm,

@@ -14,7 +14,7 @@ export async function foam(said: Extract<Said, { command: 'foam' }>, on: OnSite,
   if (said.gelS === null && said.signs.length === 0) return refuse('missing', null, { label: 'seconds' })
   const { session, sheet } = on
   const name = ((await session.state('site')) ?? emptySite).kit ?? firstKit
-  const { facts } = await factsNow(on)
+  const { facts } = await factsNow({ ...on, session: session.asOf(at) })
   const substrateC = facts.substrateC.value
   const sheetS = substrateC === null ? null : plainOpenTimeS(substrateC, sheet.foam.openTime)
   const verdict = judgeTestSpray(said.signs, said.gelS, sheetS)

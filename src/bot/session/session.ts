@@ -26,6 +26,8 @@ export interface Session {
   /** State of a subject as of `now`, with what this session has collected; null when nothing touches it. */
   state(subject: 'site'): Promise<States['site'] | null>
   state<K extends Exclude<Kind, 'site'>>(subject: `${K}:${string}`): Promise<States[K] | null>
+  /** The same session with the states of an instant not later than now: for an entry that is dated back. */
+  asOf(at: Instant): Session
   /** Collects an entry; its id. Nothing is written before the whole answer stands. */
   log(type: EntryType, subject: string, data: object, at?: Instant): Promise<string>
   /** As `log`, for entries that act on another one's subjects (undo, correction). */
@@ -61,10 +63,10 @@ export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
     return [...kept.map(({ entry }) => entry), ...pending.filter((entry) => entry.touches.includes(subject))]
   }
 
-  async function state(subject: string) {
+  async function stateAt(subject: string, until: Instant) {
     const folded = await whole(subject)
-    if (folded === null || folded.lastAt <= now) return folded?.is ?? null
-    return refold(subject, await everyEntry(subject), now)?.is ?? null
+    if (folded === null || folded.lastAt <= until) return folded?.is ?? null
+    return refold(subject, await everyEntry(subject), until)?.is ?? null
   }
 
   async function add(type: EntryType, subject: string, data: object, at: Instant, touched: readonly string[] | null): Promise<string> {
@@ -80,12 +82,13 @@ export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
     return entryId(view.key.site, seq)
   }
 
-  return {
+  const upTo = (until: Instant) => ({ now: until, state: ((subject: string) => stateAt(subject, until)) as Session['state'] })
+  const session: Session = {
     ask,
     view,
-    now,
     settings,
-    state: state as Session['state'],
+    ...upTo(now),
+    asOf: (at) => ({ ...session, ...upTo(Math.min(at, now)) }),
     log: (type, subject, data, at = now) => add(type, subject, data, at, null),
     logTouching: (type, subject, data, touched) => add(type, subject, data, now, touched),
     keep: (keepsake) => void keepsakes.push(keepsake),
@@ -99,6 +102,7 @@ export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
       ...channelNow(view, settings, moved.get('site'))
     })
   }
+  return session
 }
 
 /** The channel, where an entry of this session (a setting, an undo of one) changed it. */

@@ -114,6 +114,29 @@ describe('a clearance', () => {
   })
 })
 
+describe('a coupon told late', () => {
+  it('holds the conditions of when it was made', async () => {
+    const seamhand = await open()
+    await seamhand.ask('air 5 wind 5', { at: '07:25' })
+    await seamhand.ask('air 15', { at: '09:55' })
+    const reply = await seamhand.ask('weld robot 41 mm film @07:30', { at: '10:00' })
+
+    expect((await seamhand.entries()).at(-1)?.data).toMatchObject({ conditions: { airC: 5, windKmh: 5 } })
+    // The air has moved by 10 K since: CONTRACT §2.
+    expect(numbersOf(reply)).toMatchObject({ passed: true, cleared: false, lapsedBy: 'air' })
+  })
+
+  it('and a test spray told late is judged on the substrate of its own instant', async () => {
+    const seamhand = await open()
+    await seamhand.ask('spray deck 10', { at: '07:25' })
+    await seamhand.ask('spray deck 35', { at: '09:55' })
+
+    // 90 s at 10 °C, 30 s at 35 °C: CONTRACT §7, foam.openTime.
+    expect(numbersOf(await seamhand.ask('foam 90 s even @07:30', { at: '10:00' }))).toMatchObject({ verdict: 'good', scale: 1 })
+    expect(numbersOf(await seamhand.ask('foam 90 s even', { at: '10:00' }))).toMatchObject({ verdict: 'cold', scale: 3 })
+  })
+})
+
 describe('a coupon', () => {
   // CONTRACT §6: passes when peel is film and the narrowest width ≥ minWidthMm; parted → cold, scorched or glossy → hot, uneven or wrinkled → uneven, else narrow.
   it.each([
