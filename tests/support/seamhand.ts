@@ -69,7 +69,7 @@ export function seamhands(): typeof openSeamhand {
 }
 
 /** A folder that is gone after the file. */
-export function freshFolder(): string {
+function freshFolder(): string {
   const folder = mkdtempSync(join(tmpdir(), 'seamhand-'))
   folders.push(folder)
   return folder
@@ -148,7 +148,7 @@ function weatherOf(choice: WeatherChoice): Weather {
 }
 
 /** A finding of a reply as a test reads it. */
-export interface Found {
+interface Found {
   readonly rule: string
   readonly activity: string
   readonly group: string

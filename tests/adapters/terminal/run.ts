@@ -13,13 +13,13 @@ import { wire } from '../../../src/wiring/tools.js'
 const main = new URL('../../../dist/main.js', import.meta.url).pathname
 
 /** What a run of the program left: what it wrote and how it ended. */
-export interface Ran {
+interface Ran {
   readonly out: string
   readonly err: string
   readonly code: number | null
 }
 
-export interface RunOptions {
+interface RunOptions {
   readonly input?: string
   readonly env?: Readonly<Record<string, string>>
 }
