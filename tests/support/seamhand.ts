@@ -69,7 +69,7 @@ export function seamhands(): typeof openSeamhand {
 }
 
 /** A folder that is gone after the file. */
-function freshFolder(): string {
+export function freshFolder(): string {
   const folder = mkdtempSync(join(tmpdir(), 'seamhand-'))
   folders.push(folder)
   return folder
