@@ -3,6 +3,7 @@ import { convert } from './convert.js'
 import { drying, evaporation } from './drying.js'
 import { openTime, reach } from './foam.js'
 import { type Formula, type Refusal, refuse } from './formula.js'
+import { cylinder } from './kits.js'
 import { type FormulaAnswer, runOne } from './run.js'
 import { courses, fasteners, lift, strip } from './sheets.js'
 import { sun } from './sun.js'
@@ -22,6 +23,7 @@ export const formulas: Readonly<Record<string, Formula>> = {
   surface,
   evaporation,
   drying,
+  cylinder,
   'open-time': openTime,
   reach,
   rate,

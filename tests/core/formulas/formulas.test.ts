@@ -35,6 +35,11 @@ const examples: Readonly<Record<string, readonly [Record<string, unknown>, Recor
     { lat: 39.742476, lon: -105.1786, at: '2015-08-02T12:00:00-07:00' },
     { sunriseAt: '2015-08-02T12:00:29Z', sunsetAt: '2015-08-03T02:12:55Z' }
   ],
+  // Çengel, example 4-2: 43860 s to 25 °C, lumped, so here with a conductivity that leaves no difference inside; see tests/core/kits/cylinder.test.ts.
+  cylinder: [
+    { radiusM: 0.15, heightM: 1.7, rhoKgM3: 996, cJKgK: 4178, kWMK: 1e6, hWM2K: 8, exposedEnds: 2, fromC: 37, toC: 20, targetC: 25 },
+    { meanMin: expect.closeTo(43871 / 60, 1) }
+  ],
   // Common practice; temperatures invented.
   'open-time': [{ substrateC: 35 }, { openTimeS: 30 }],
   reach: [{ openTimeS: 90, handOverS: 10, rollS: 20, sprayMs: 0.3, unrollMs: 0.2, how: 'stop' }, { reachM: 12 }],
@@ -126,6 +131,8 @@ describe('every number input', () => {
   })
 })
 
+const kit = { radiusM: 0.15, heightM: 0.45, rhoKgM3: 1100, cJKgK: 1900, kWMK: 0.18, hWM2K: 8, exposedEnds: 2, fromC: 5, toC: 25 }
+
 describe('refusals', () => {
   it.each([
     ['thermometer', {}, 'unknown-command', 'thermometer'],
@@ -152,6 +159,9 @@ describe('refusals', () => {
     ['convert', { value: 41, from: 'AWG', to: 'mm2' }, 'out-of-range', 'value'],
     ['voltage', { volts: 230, watts: 3680, leadM: 50 }, 'missing', 'areaMm2'],
     ['voltage', { volts: 230, watts: 3680, leadM: 50, areaMm2: 2.5, awg: 12 }, 'inconsistent', 'awg'],
+    ['cylinder', kit, 'missing', 'afterMin'],
+    ['cylinder', { ...kit, afterMin: 60, targetC: 20 }, 'inconsistent', 'targetC'],
+    ['cylinder', { ...kit, exposedEnds: 1.5, afterMin: 60 }, 'bad-number', '1.5'],
     ['lift', { kgM2: 2, cp: 0 }, 'out-of-range', 'cp'],
     ['fasteners', { legM: 3, spacingMm: 200, firstMm: 150 }, 'out-of-range', 'firstMm'],
     ['courses', { widthM: 24, sheetM: 2, lapMm: 2000 }, 'out-of-range', 'lapMm'],
