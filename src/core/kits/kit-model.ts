@@ -20,12 +20,12 @@ export interface Uniform {
 
 /** Temperatures at instants from the first on: every step, in order; it ends where the surroundings are not known. */
 export interface Trail {
-  readonly at: readonly Instant[]
-  readonly shellC: readonly number[]
-  readonly meanC: readonly number[]
-  readonly coreC: readonly number[]
+  readonly at: Float64Array
+  readonly shellC: Float64Array
+  readonly meanC: Float64Array
+  readonly coreC: Float64Array
   /** Heat taken up since the first instant, J. */
-  readonly heatJ: readonly number[]
+  readonly heatJ: Float64Array
 }
 
 /** The three courses of a kit: lumped (fastest), conduction with the mixing factor on k, conduction alone (slowest). */
@@ -44,7 +44,8 @@ const firstStepsS = [60, 60, 180]
 
 /**
  * Both bounds of a kit that was at one temperature at `from.at`, and the likely course between them, until an instant (at most
- * 10 days on). RangeError for a body outside `cylinderRanges`, a mixing factor outside 1…1000, or what is no temperature.
+ * 10 days on). RangeError for a body outside `cylinderRanges`, a mixing factor outside 1…1000, or what is no temperature (−100…500 °C)
+ * or film coefficient.
  */
 export function kitCourses(body: Cylinder, mixing: number, from: Uniform, until: Instant, around: Surroundings): KitCourses {
   return {
@@ -61,11 +62,12 @@ export function lumpedTrail(body: Cylinder, from: Uniform, until: Instant, aroun
   const faceM2 = 2 * Math.PI * radiusM * heightM + exposedEnds * Math.PI * radiusM ** 2
   let c = from.c
   let heatJ = 0
-  return follow(body, from, until, around, ({ toC, hWM2K }, tookS) => {
+  return follow(body, from, until, around, (trail, n, { toC, hWM2K }, tookS) => {
     const takenK = (toC - c) * -Math.expm1((-hWM2K * faceM2 * tookS) / capacityJK)
     c += takenK
     heatJ += takenK * capacityJK
-    return { shell: c, mean: c, core: c, heatJ }
+    trail.shellC[n] = trail.meanC[n] = trail.coreC[n] = c
+    trail.heatJ[n] = heatJ
   })
 }
 
@@ -81,39 +83,51 @@ export function conductionTrail(body: Cylinder, mixing: number, from: Uniform, u
   const capacityJK = capacityOf(body)
   let sweeps: Sweeps | null = null
   let heatJ = 0
-  return follow(body, from, until, around, ({ toC, hWM2K }, tookS) => {
+  return follow(body, from, until, around, (trail, n, { toC, hWM2K }, tookS) => {
     if (sweeps === null || sweeps.hWM2K !== hWM2K || sweeps.stepS !== tookS) sweeps = sweepsOf(profile, stirred, hWM2K, tookS)
     heatJ += capacityJK * advance(profile, sweeps, toC)
-    return { ...placesOf(profile, sweeps.radial.shellShare, toC), heatJ }
+    const { shell, mean, core } = placesOf(profile, sweeps.radial.shellShare, toC)
+    trail.shellC[n] = shell
+    trail.meanC[n] = mean
+    trail.coreC[n] = core
+    trail.heatJ[n] = heatJ
   })
 }
 
-interface Moment {
-  readonly shell: number
-  readonly mean: number
-  readonly core: number
-  readonly heatJ: number
-}
+type Step = (trail: Trail, n: number, around: Around, tookS: number) => void
 
-function follow(body: Cylinder, from: Uniform, until: Instant, around: Surroundings, step: (around: Around, tookS: number) => Moment): Trail {
+function follow(body: Cylinder, from: Uniform, until: Instant, around: Surroundings, step: Step): Trail {
   checkCylinder(body)
   within('temperature', from.c, -100, 500)
-  const trail = { at: [from.at], shellC: [from.c], meanC: [from.c], coreC: [from.c], heatJ: [0] }
   const end = Math.min(until, from.at + mostS)
+  const trail = emptyTrail(from, end > from.at ? firstStepsS.length + 1 + Math.ceil((end - from.at) / stepS) : 1)
   let at = from.at
-  for (let n = 0; at < end; n += 1) {
-    const tookS = Math.min(firstStepsS[n] ?? stepS, end - at)
+  let n = 1
+  for (; at < end; n += 1) {
+    const tookS = Math.min(firstStepsS[n - 1] ?? stepS, end - at)
     const now = around(at + tookS / 2)
     if (now === null) break
-    const moment = step(now, tookS)
+    within('surroundings', now.toC, -150, 600)
+    within('hWM2K', now.hWM2K, 1e-3, 1e5)
+    step(trail, n, now, tookS)
     at += tookS
-    trail.at.push(at)
-    trail.shellC.push(moment.shell)
-    trail.meanC.push(moment.mean)
-    trail.coreC.push(moment.core)
-    trail.heatJ.push(moment.heatJ)
+    trail.at[n] = at
   }
-  return trail
+  return cut(trail, n)
+}
+
+function emptyTrail({ at, c }: Uniform, length: number): Trail {
+  const series = (start: number) => {
+    const values = new Float64Array(length)
+    values[0] = start
+    return values
+  }
+  return { at: series(at), shellC: series(c), meanC: series(c), coreC: series(c), heatJ: series(0) }
+}
+
+function cut({ at, shellC, meanC, coreC, heatJ }: Trail, length: number): Trail {
+  const to = (values: Float64Array) => values.subarray(0, length)
+  return { at: to(at), shellC: to(shellC), meanC: to(meanC), coreC: to(coreC), heatJ: to(heatJ) }
 }
 
 function capacityOf({ radiusM, heightM, rhoKgM3, cJKgK }: Cylinder): number {

@@ -30,5 +30,5 @@ export function stageKits({ areaM2, yieldM2PerKit, warmMin, useIntervalMin }: St
 
 /** Up to the next whole number, but not for the last digit of a division. */
 function wholeUp(value: number): number {
-  return Math.ceil(value - 1e-9)
+  return Math.max(0, Math.ceil(value - 1e-9))
 }
