@@ -1,11 +1,14 @@
 import { z } from 'zod'
 
-/** Settings of CONTRACT §11: the only reader of the environment. A later part adds its own here. */
+/** The settings: the only reader of the environment. A later part adds its own here. */
 const schema = z.object({
   PORT: z.coerce.number().int().min(0).max(65535).default(3000),
   HOST: z.string().min(1).optional(),
   SEAMHAND_DATA: z.string().min(1).default('.seamhand'),
-  DATABASE_URL: z.string().regex(/^postgres(ql)?:\/\//, 'must be a postgres:// or postgresql:// address').optional(),
+  DATABASE_URL: z
+    .string()
+    .regex(/^postgres(ql)?:\/\//, 'must be a postgres:// or postgresql:// address')
+    .optional(),
   SEAMHAND_LIMITS: z.string().min(1).optional(),
   SEAMHAND_WEATHER: z.string().default('met,nws,open-meteo').transform(weatherChoice),
   SEAMHAND_CONTACT: z.string().regex(/[@.]/, 'must be an e-mail address or a web address').optional(),
@@ -50,7 +53,11 @@ export type SlackChoice =
   | null
 
 /** A whole set or none: half a set is a problem, never the local room. */
-function slackChoice({ SLACK_BOT_TOKEN: botToken, SLACK_SIGNING_SECRET: signingSecret, SLACK_APP_TOKEN: appToken }: z.infer<typeof schema>): SlackChoice | string {
+function slackChoice({
+  SLACK_BOT_TOKEN: botToken,
+  SLACK_SIGNING_SECRET: signingSecret,
+  SLACK_APP_TOKEN: appToken
+}: z.infer<typeof schema>): SlackChoice | string {
   if (botToken === undefined) {
     return appToken === undefined && signingSecret === undefined ? null : 'SLACK_BOT_TOKEN: missing, and the other Slack settings need it'
   }

@@ -2,6 +2,7 @@
 import { createInterface } from 'node:readline'
 import { ListenError } from './adapters/http/server.js'
 import { SlackError } from './adapters/slack/app.js'
+import { answerUnset } from './adapters/terminal/ask.js'
 import { subcommands } from './adapters/terminal/index.js'
 import { Stop, type Terminal } from './adapters/terminal/io.js'
 import { StoreError } from './bot/ports.js'
@@ -25,12 +26,13 @@ async function main([name = 'serve', ...rest]: readonly string[]): Promise<numbe
     }
     return await subcommands[name as keyof typeof subcommands](rest, wire(config, terminal, false))
   } catch (error) {
-    return sentenceFor(error)
+    return sentenceFor(error, name === 'ask' && rest.includes('--json'))
   }
 }
 
-/** What is the operator's to mend is a sentence; anything else is a bug and shows itself. */
-function sentenceFor(error: unknown): number {
+/** What is the operator's to mend is a sentence, or an answer where JSON was asked for; anything else is a bug and shows itself. */
+function sentenceFor(error: unknown, json: boolean): number {
+  if (json && (error instanceof Stop || error instanceof ConfigError)) return answerUnset(terminal, error.message)
   if (error instanceof Stop) return say(error.message, error.code)
   const known = [ConfigError, StoreError, ListenError, SlackError].some((kind) => error instanceof kind)
   if (known) return say((error as Error).message, 1)

@@ -14,7 +14,12 @@ const problemsOf = (env: Record<string, string>): string => {
 describe('settings', () => {
   it('need nothing: the local room, SQLite in .seamhand, English and metric', () => {
     expect(readConfig({})).toMatchObject({
-      PORT: 3000, SEAMHAND_DATA: '.seamhand', SEAMHAND_LANG: 'en', SEAMHAND_UNITS: 'metric', slack: null, SEAMHAND_WEATHER: { kind: 'live', order: ['met', 'nws', 'open-meteo'] }
+      PORT: 3000,
+      SEAMHAND_DATA: '.seamhand',
+      SEAMHAND_LANG: 'en',
+      SEAMHAND_UNITS: 'metric',
+      slack: null,
+      SEAMHAND_WEATHER: { kind: 'live', order: ['met', 'nws', 'open-meteo'] }
     })
   })
 
@@ -23,8 +28,16 @@ describe('settings', () => {
   })
 
   it('name every problem at once', () => {
-    const problems = problemsOf({ PORT: '70000', SEAMHAND_LANG: 'de', SEAMHAND_UNITS: 'imperial', DATABASE_URL: 'mysql://x', LOG_LEVEL: 'loud', SEAMHAND_WEATHER: 'met,moon' })
-    for (const name of ['PORT', 'SEAMHAND_LANG', 'SEAMHAND_UNITS', 'DATABASE_URL', 'LOG_LEVEL', 'SEAMHAND_WEATHER']) expect(problems).toContain(`${name}: `)
+    const problems = problemsOf({
+      PORT: '70000',
+      SEAMHAND_LANG: 'de',
+      SEAMHAND_UNITS: 'imperial',
+      DATABASE_URL: 'mysql://x',
+      LOG_LEVEL: 'loud',
+      SEAMHAND_WEATHER: 'met,moon'
+    })
+    for (const name of ['PORT', 'SEAMHAND_LANG', 'SEAMHAND_UNITS', 'DATABASE_URL', 'LOG_LEVEL', 'SEAMHAND_WEATHER'])
+      expect(problems).toContain(`${name}: `)
     expect(problems).toContain('moon')
   })
 
@@ -39,12 +52,25 @@ describe('settings', () => {
   })
 
   it('take Slack over HTTP or Socket Mode', () => {
-    expect(readConfig({ SLACK_BOT_TOKEN: 'xoxb-1', SLACK_SIGNING_SECRET: 's' }).slack).toEqual({ kind: 'http', botToken: 'xoxb-1', signingSecret: 's' })
-    expect(readConfig({ SLACK_BOT_TOKEN: 'xoxb-1', SLACK_APP_TOKEN: 'xapp-1' }).slack).toEqual({ kind: 'socket', botToken: 'xoxb-1', appToken: 'xapp-1' })
+    expect(readConfig({ SLACK_BOT_TOKEN: 'xoxb-1', SLACK_SIGNING_SECRET: 's' }).slack).toEqual({
+      kind: 'http',
+      botToken: 'xoxb-1',
+      signingSecret: 's'
+    })
+    expect(readConfig({ SLACK_BOT_TOKEN: 'xoxb-1', SLACK_APP_TOKEN: 'xapp-1' }).slack).toEqual({
+      kind: 'socket',
+      botToken: 'xoxb-1',
+      appToken: 'xapp-1'
+    })
     expect(readConfig({ SLACK_API_URL: 'http://127.0.0.1:3999/api/' }).SLACK_API_URL).toContain('3999')
   })
 
-  it.each([['sample', { kind: 'sample' }], ['none', { kind: 'none' }], ['file:x.json', { kind: 'file', path: 'x.json' }], ['nws,met', { kind: 'live', order: ['nws', 'met'] }]])('take the weather from %s', (text, choice) => {
+  it.each([
+    ['sample', { kind: 'sample' }],
+    ['none', { kind: 'none' }],
+    ['file:x.json', { kind: 'file', path: 'x.json' }],
+    ['nws,met', { kind: 'live', order: ['nws', 'met'] }]
+  ])('take the weather from %s', (text, choice) => {
     expect(readConfig({ SEAMHAND_WEATHER: text }).SEAMHAND_WEATHER).toEqual(choice)
   })
 })

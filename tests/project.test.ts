@@ -126,6 +126,6 @@ describe('the repository', () => {
 
   it('names no path of a machine and no tool of the workplace', () => {
     for (const path of [...everyFile('src'), 'README.md', 'DEVELOPERS.md', 'package.json'])
-      expect(read(path), path).not.toMatch(/\/work\/|\/tmp\/|CONTRACT\.md/)
+      expect(read(path), path).not.toMatch(/\/work\/|\/tmp\/|CONTRACT|DESIGN §/)
   })
 })

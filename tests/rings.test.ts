@@ -24,7 +24,10 @@ function complaints(path: string, source: string): string[] {
   mkdirSync(dirname(file), { recursive: true })
   writeFileSync(file, source)
   try {
-    const printed = execFileSync(process.execPath, [biome, 'lint', '--vcs-enabled=false', '--reporter=json', file], { cwd: tree, stdio: ['ignore', 'pipe', 'ignore'] })
+    const printed = execFileSync(process.execPath, [biome, 'lint', '--vcs-enabled=false', '--reporter=json', file], {
+      cwd: tree,
+      stdio: ['ignore', 'pipe', 'ignore']
+    })
     return categories(printed.toString())
   } catch (error) {
     return categories(String((error as { stdout: Buffer }).stdout))
@@ -48,15 +51,30 @@ describe('the rings', () => {
     ['core speaks', 'src/core/x.ts', "import { handle } from '../bot/handle.js'\nexport const x = handle\n", imports],
     ['core speaks, in types only', 'src/core/x.ts', "import type { Ask } from '../bot/ask.js'\nexport type X = Ask\n", imports],
     ['core touches', 'src/core/rules/x.ts', "import { createLog } from '../../adapters/log.js'\nexport const x = createLog\n", imports],
-    ['core takes a package beside its wrapper', 'src/core/physics/x.ts', "import { getPosition } from 'suncalc'\nexport const x = getPosition\n", imports],
+    [
+      'core takes a package beside its wrapper',
+      'src/core/physics/x.ts',
+      "import { getPosition } from 'suncalc'\nexport const x = getPosition\n",
+      imports
+    ],
     ['core has a clock', 'src/core/x.ts', 'export const x = () => Date.now()\n', globals],
     ['core asks the network', 'src/core/x.ts', "export const x = () => fetch('https://example.org')\n", globals],
     ['bot touches', 'src/bot/x.ts', "import { createLog } from '../adapters/log.js'\nexport const x = createLog\n", imports],
     ['bot knows Bolt', 'src/bot/x.ts', "import { App } from '@slack/bolt'\nexport const x = App\n", imports],
     ['bot has a clock', 'src/bot/x.ts', 'export const x = () => new Date()\n', globals],
     ['one adapter knows another', 'src/adapters/store/x.ts', "import { sources } from '../weather/index.js'\nexport const x = sources\n", imports],
-    ['an adapter knows another from a folder below', 'src/adapters/store/migrations/x.ts', "import { sources } from '../../weather/index.js'\nexport const x = sources\n", imports],
-    ['an adapter knows the settings', 'src/adapters/store/x.ts', "import { readConfig } from '../../config.js'\nexport const x = readConfig\n", imports],
+    [
+      'an adapter knows another from a folder below',
+      'src/adapters/store/migrations/x.ts',
+      "import { sources } from '../../weather/index.js'\nexport const x = sources\n",
+      imports
+    ],
+    [
+      'an adapter knows the settings',
+      'src/adapters/store/x.ts',
+      "import { readConfig } from '../../config.js'\nexport const x = readConfig\n",
+      imports
+    ],
     ['an adapter reads the environment', 'src/adapters/store/x.ts', 'export const x = process.env.HOME\n', 'lint/style/noProcessEnv'],
     ['settings know the trade', 'src/config.ts', "import { rules } from './core/rules/index.js'\nexport const x = rules\n", imports],
     ['a default export', 'src/core/x.ts', 'export default 1\n', 'lint/style/noDefaultExport'],
@@ -66,9 +84,21 @@ describe('the rings', () => {
   })
 
   it.each([
-    ['core uses luxon and itself', 'src/core/y.ts', "import { DateTime } from 'luxon'\nimport { round6 } from './units.js'\nexport const y = [DateTime, round6]\n"],
-    ['bot uses core, zod and its own', 'src/bot/y.ts', "import { z } from 'zod'\nimport { round6 } from '../core/units.js'\nimport { x } from './views/x.js'\nexport const y = [z, round6, x]\n"],
-    ['an adapter uses core, bot and packages', 'src/adapters/store/y.ts', "import { join } from 'node:path'\nimport { x } from '../../bot/ports.js'\nimport { w } from '../../core/weather/hours.js'\nexport const y = [join, x, w]\n"]
+    [
+      'core uses luxon and itself',
+      'src/core/y.ts',
+      "import { DateTime } from 'luxon'\nimport { round6 } from './units.js'\nexport const y = [DateTime, round6]\n"
+    ],
+    [
+      'bot uses core, zod and its own',
+      'src/bot/y.ts',
+      "import { z } from 'zod'\nimport { round6 } from '../core/units.js'\nimport { x } from './views/x.js'\nexport const y = [z, round6, x]\n"
+    ],
+    [
+      'an adapter uses core, bot and packages',
+      'src/adapters/store/y.ts',
+      "import { join } from 'node:path'\nimport { x } from '../../bot/ports.js'\nimport { w } from '../../core/weather/hours.js'\nexport const y = [join, x, w]\n"
+    ]
   ])('let through what belongs: %s', (_story, path, source) => {
     expect(complaints(path, source)).toEqual([])
   })

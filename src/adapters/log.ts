@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import { pino, type Logger } from 'pino'
+import { type Logger, pino } from 'pino'
 
 /** Structured lines on standard error: what is printed on standard output is an answer and nothing else. */
 export function createLog(level: string): Logger {

@@ -66,7 +66,7 @@ export interface Answer {
   readonly outcomes: Outcomes | null
   readonly activities: Readonly<Record<Activity, Outcome | null>>
   readonly findings: readonly Finding<FindingId>[]
-  /** By the names of CONTRACT §6, JSON units; instants as ISO text; numbers rounded to 6 decimals. */
+  /** Names that are promised to the outside, JSON units; instants as ISO text; numbers rounded to 6 decimals. */
   readonly numbers: Readonly<Record<string, Json>>
   readonly changesAt: Instant | null
   readonly limits: { readonly id: string; readonly version: number; readonly sha256: string }

@@ -4,7 +4,7 @@ import type { Json } from '../core/log/entry.js'
 import type { Answer, Lang, Outcomes, Refusal, Spoken, Units } from './answer.js'
 import { iso, toJson } from './json.js'
 
-/** The answer of CONTRACT §4: what `ask --json` prints and what a claim keeps. */
+/** The answer that is promised to the outside: what `ask --json` prints and what a claim keeps. */
 export interface Reply {
   readonly v: 1
   readonly ok: boolean

@@ -93,7 +93,7 @@ function insert(list: Finding<RuleId>[], finding: Finding<RuleId>): void {
   list[i] = finding
 }
 
-/** The order of CONTRACT §4, for findings of rules and of commands alike. */
+/** The order in which findings bind, for findings of rules and of commands alike. */
 export function byBinding(a: Finding, b: Finding): number {
   if (a.outcome !== b.outcome) return rank[b.outcome] - rank[a.outcome]
   if (a.ease !== b.ease) {

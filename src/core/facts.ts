@@ -6,8 +6,21 @@ export type Compatibility = 'compatible' | 'contact' | 'ask'
 export type Intakes = 'none' | 'shut' | 'open'
 export type SheetState = 'rolled' | 'unrolled' | 'relaxed'
 export type LapsedBy =
-  | 'failed' | 'restart' | 'power' | 'set' | 'speed' | 'nozzle' | 'operator' | 'off' | 'thickness' | 'half-day'
-  | 'air' | 'sheet' | 'wind' | 'cloud' | 'rain'
+  | 'failed'
+  | 'restart'
+  | 'power'
+  | 'set'
+  | 'speed'
+  | 'nozzle'
+  | 'operator'
+  | 'off'
+  | 'thickness'
+  | 'half-day'
+  | 'air'
+  | 'sheet'
+  | 'wind'
+  | 'cloud'
+  | 'rain'
 
 /** One welder in use today, as far as a rule needs it. */
 export interface WelderFact {

@@ -1,7 +1,7 @@
 import { DateTime } from 'luxon'
 import { type Instant, localDate } from './instant.js'
 
-/** A post later than this is of no use any more (CONTRACT §10). */
+/** A post later than this is of no use any more. */
 export const staleAfterS = 3 * 3600
 
 /** What the schedule of one site hangs on. */

@@ -34,11 +34,27 @@ export interface SiteKey {
 }
 
 export const defaultSettings = {
-  units: 'metric', lang: 'en', morning: '05:30', evening: '17:00', posts: ['evening', 'morning', 'watch', 'wrap-up'], days: [1, 2, 3, 4, 5, 6],
-  hours: '06:00-18:00', limits: 'common-practice', substrate: 'board', channel: null, roof: null, closed: false, invented: false
+  units: 'metric',
+  lang: 'en',
+  morning: '05:30',
+  evening: '17:00',
+  posts: ['evening', 'morning', 'watch', 'wrap-up'],
+  days: [1, 2, 3, 4, 5, 6],
+  hours: '06:00-18:00',
+  limits: 'common-practice',
+  substrate: 'board',
+  channel: null,
+  roof: null,
+  closed: false,
+  invented: false
 } as const satisfies Omit<SiteSettings, 'lat' | 'lon' | 'zone'>
 
 /** The one site of a new store. Invented: no such roof. */
 export const demoSite: SiteSettings = {
-  ...defaultSettings, lat: 50, lon: 8, zone: 'Europe/Berlin', roof: { widthM: 24, depthM: 36, heightM: 8 }, invented: true
+  ...defaultSettings,
+  lat: 50,
+  lon: 8,
+  zone: 'Europe/Berlin',
+  roof: { widthM: 24, depthM: 36, heightM: 8 },
+  invented: true
 }

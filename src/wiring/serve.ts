@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto'
 import { join } from 'node:path'
 import { healthHandler } from '../adapters/http/health.js'
 import { type Handler, type Listening, listen } from '../adapters/http/server.js'
-import { channelIdOf, createRoom, type Room, roomPeople, type RoomSite } from '../adapters/room/index.js'
+import { channelIdOf, createRoom, type Room, type RoomSite, roomPeople } from '../adapters/room/index.js'
 import { createSlack, type Slack } from '../adapters/slack/app.js'
 import { outboxTable } from '../adapters/store/outbox-table.js'
 import type { OpenStore } from '../adapters/terminal/tools.js'
@@ -42,15 +42,24 @@ export async function serve(config: Config, wired: Wired, stopped: Promise<unkno
   const outbox = outboxTable(database)
   const running: Running = { config, wired, store, slots: outbox, ports, now }
   const chat = config.slack === null ? await openRoom(running) : await openSlack(running, config.slack)
-  const ticker = startTicker(async (at) => {
-    for (const { settings } of await places(running)) if (!settings.closed && !settings.invented) await live.refresh(settings, at)
-    await tick(at, {
-      ...ports,
-      slots: outbox,
-      channelOf: (site, { channel }) => channel ?? (config.slack === null ? channelIdOf(site.site) : null),
-      drain: { outbox, chat: chat.slack.chat, clock: now, wait: (seconds) => new Promise((go) => setTimeout(go, seconds * 1000)), note: (what) => wired.log.warn(what, 'post not sent') }
-    })
-  }, { now, failed: (error) => void wired.defaults.report(error, { part: 'tick' }) })
+  const ticker = startTicker(
+    async (at) => {
+      for (const { settings } of await places(running)) if (!settings.closed && !settings.invented) await live.refresh(settings, at)
+      await tick(at, {
+        ...ports,
+        slots: outbox,
+        channelOf: (site, { channel }) => channel ?? (config.slack === null ? channelIdOf(site.site) : null),
+        drain: {
+          outbox,
+          chat: chat.slack.chat,
+          clock: now,
+          wait: (seconds) => new Promise((go) => setTimeout(go, seconds * 1000)),
+          note: (what) => wired.log.warn(what, 'post not sent')
+        }
+      })
+    },
+    { now, failed: (error) => void wired.defaults.report(error, { part: 'tick' }) }
+  )
   wired.terminal.out(`ready ${chat.listening.base}\n`)
   await stopped
   await ticker.stop()
@@ -68,7 +77,13 @@ interface InChat {
 async function openSlack(running: Running, choice: NonNullable<SlackChoice>): Promise<InChat> {
   const { config, wired, store, ports, now } = running
   const slack = await createSlack({
-    mode: choice, apiUrl: config.SLACK_API_URL, talk: createTalk(ports, store), workspaceOf: (team) => team, room: false, now, log: wired.log
+    mode: choice,
+    apiUrl: config.SLACK_API_URL,
+    talk: createTalk(ports, store),
+    workspaceOf: (team) => team,
+    room: false,
+    now,
+    log: wired.log
   })
   const host = config.HOST ?? (choice.kind === 'http' ? '0.0.0.0' : loopback)
   const listening = await listen(host, config.PORT, [health(running, () => slack.ready()), events(() => slack)], (error) => report(running, error))
@@ -85,15 +100,26 @@ async function openRoom(running: Running): Promise<InChat> {
   let slack: Slack | null = null
   let base = ''
   const room = createRoom({
-    folder: join(config.SEAMHAND_DATA, 'room'), signingSecret: secret, botToken, base: () => base,
-    now: Date.now, sites: () => roomSites(running), log: (message, fields) => wired.log.warn(fields, message)
+    folder: join(config.SEAMHAND_DATA, 'room'),
+    signingSecret: secret,
+    botToken,
+    base: () => base,
+    now: Date.now,
+    sites: () => roomSites(running),
+    log: (message, fields) => wired.log.warn(fields, message)
   })
   const handlers = [health(running, () => slack?.ready() ?? false), events(() => slack), room.handle]
   const listening = await listen(loopback, config.PORT, handlers, (error) => report(running, error))
   base = listening.base
   const talk = createTalk(ports, { siteOfChannel: (workspace, channel) => siteOfRoom(running, workspace, channel) })
   slack = await createSlack({
-    mode: { kind: 'http', signingSecret: secret, botToken }, apiUrl: `${base}/api/`, talk, workspaceOf: () => local, room: true, now, log: wired.log
+    mode: { kind: 'http', signingSecret: secret, botToken },
+    apiUrl: `${base}/api/`,
+    talk,
+    workspaceOf: () => local,
+    room: true,
+    now,
+    log: wired.log
   })
   await slack.start()
   const open = slack
@@ -118,7 +144,11 @@ function events(slack: () => Slack | null): Handler {
 }
 
 function health({ store, slots }: Running, chat: () => boolean): Handler {
-  const answers = (run: () => Promise<unknown>) => async () => run().then(() => true, () => false)
+  const answers = (run: () => Promise<unknown>) => async () =>
+    run().then(
+      () => true,
+      () => false
+    )
   return healthHandler({ store: answers(() => store.sites(local)), chat, weather: () => true, outbox: answers(() => slots.claimed(local, [])) })
 }
 
@@ -133,7 +163,15 @@ async function places({ slots }: Running) {
 
 async function roomSites(running: Running): Promise<readonly RoomSite[]> {
   const sites = (await places(running)).filter(({ key }) => key.workspace === local)
-  return sites.map(({ key, settings: { channel, invented, closed, lang, units } }) => ({ name: key.site, title: key.site, channel, invented, closed, lang, units }))
+  return sites.map(({ key, settings: { channel, invented, closed, lang, units } }) => ({
+    name: key.site,
+    title: key.site,
+    channel,
+    invented,
+    closed,
+    lang,
+    units
+  }))
 }
 
 /** In the room every site has a channel of its own, set or by its name. */

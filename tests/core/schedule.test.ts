@@ -18,7 +18,7 @@ function wall(at: number, change: Change): number {
   return at + (at < iso(change.at) ? change.offsetBeforeS : change.offsetAfterS)
 }
 
-/** By looking at every minute of two days: the definition itself (CONTRACT §10), no cleverness. */
+/** By looking at every minute of two days: the definition itself, no cleverness. */
 function byLooking(date: string, time: string, change: Change): number | null {
   const day = iso(`${date}T00:00:00Z`)
   const from = iso(`${date}T${time}:00Z`)

@@ -187,7 +187,7 @@ export function numbersOf(reply: Reply): Record<string, any> {
   return reply.numbers as unknown as Record<string, any>
 }
 
-/** The worked line of CONTRACT §6 that is go without a forecast by day, in its parts. */
+/** The worked line of outside contract §6 that is go without a forecast by day, in its parts. */
 export const fullSprayParts = [
   'air 20',
   'deck 20',

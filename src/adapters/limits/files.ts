@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
 import { parse } from 'yaml'
 import { builtInSheets } from '../../bot/limits/index.js'
-import { parseSheet, type Problem } from '../../bot/limits/schema.js'
+import { type Problem, parseSheet } from '../../bot/limits/schema.js'
 import type { Sheets } from '../../bot/ports.js'
 import { commonPractice, commonPracticeUs } from '../../core/limits/common-practice.js'
 import type { LimitsSheet } from '../../core/limits/sheet.js'
@@ -44,7 +44,10 @@ function builtIn(id: string): unknown {
 
 function yamlFiles(folder: string): string[] {
   try {
-    return readdirSync(folder).filter((name) => name.endsWith('.yaml')).sort().map((name) => join(folder, name))
+    return readdirSync(folder)
+      .filter((name) => name.endsWith('.yaml'))
+      .sort()
+      .map((name) => join(folder, name))
   } catch (error) {
     throw new LimitsError(`cannot read the folder of limits sheets ${folder}: ${(error as Error).message}`)
   }

@@ -2,13 +2,13 @@ import { Document, isScalar, isSeq, type Scalar } from 'yaml'
 import { type CommandName, commandNames, usages } from '../../bot/text/usages.js'
 
 /** Commands that only stand behind `/seamhand`. */
-const behindRoot = ['help', 'me', 'undo'] as const
+const behindRoot = ['help', 'me', 'undo', 'correct'] as const
 type Own = Exclude<CommandName, (typeof behindRoot)[number]>
 
 /** A new command does not compile without its line here. */
 const descriptions: Readonly<Record<Own, string>> = {
   spray: 'Can we spray now? Takes readings and statements',
-  air: 'Can we lay, and is it safe to work? Takes weather readings',
+  air: 'Can we lay sheets and be on the roof? Takes weather readings',
   weld: 'Can we weld? Takes coupons and changes of a welder',
   strip: 'Cut a cover strip and weld it all round',
   probe: 'Log a void, its repair and its second probe',

@@ -20,7 +20,7 @@ export interface SlackOptions {
   readonly now: () => Instant
   readonly log: SlackLog
   readonly fetch?: typeof globalThis.fetch
-  /** Milliseconds after which the reply says that the answer will follow; 2,000 (CONTRACT §9). */
+  /** Milliseconds after which the reply says that the answer will follow; 2,000. */
   readonly answerMs?: number
 }
 

@@ -1,11 +1,12 @@
 import type { z } from 'zod'
 import type { Ask } from '../../bot/ask.js'
 import type { Ports } from '../../bot/context.js'
-import { StoreError, type Sheets } from '../../bot/ports.js'
+import { builtInSheets } from '../../bot/limits/index.js'
+import { type Sheets, StoreError } from '../../bot/ports.js'
 import type { Reply } from '../../bot/reply.js'
 import { failed, respond } from '../../bot/respond.js'
-import { issuedOption, problems, question, type Question } from './ask-options.js'
-import { Stop } from './io.js'
+import { issuedOption, problems, type Question, question } from './ask-options.js'
+import { Stop, type Terminal } from './io.js'
 import { readOptions } from './options.js'
 import type { OpenStore, Subcommand, Tools } from './tools.js'
 
@@ -13,9 +14,19 @@ const workspace = 'local'
 const refusedByOutside: ReadonlySet<string> = new Set(['config', 'store', 'weather-file', 'internal'])
 
 const options = {
-  json: { type: 'boolean' }, lines: { type: 'boolean' }, at: { type: 'string' }, weather: { type: 'string' }, issued: { type: 'string' },
-  site: { type: 'string' }, as: { type: 'string' }, role: { type: 'string' }, lang: { type: 'string' }, units: { type: 'string' },
-  limits: { type: 'string' }, data: { type: 'string' }, 'no-log': { type: 'boolean' }
+  json: { type: 'boolean' },
+  lines: { type: 'boolean' },
+  at: { type: 'string' },
+  weather: { type: 'string' },
+  issued: { type: 'string' },
+  site: { type: 'string' },
+  as: { type: 'string' },
+  role: { type: 'string' },
+  lang: { type: 'string' },
+  units: { type: 'string' },
+  limits: { type: 'string' },
+  data: { type: 'string' },
+  'no-log': { type: 'boolean' }
 } as const
 
 interface Run {
@@ -97,8 +108,18 @@ async function answer({ tools, store, sheets, issuedAt }: Run, asked: Question):
 
 function askOf(asked: Question, now: number): Ask {
   return {
-    text: asked.text, at: asked.at ?? now, workspace, site: asked.site ?? null, channel: null, user: asked.as ?? 'ask', role: asked.role ?? 'supervisor', via: 'ask',
-    lang: asked.lang ?? null, units: asked.units ?? null, log: asked.log ?? true, claim: null
+    text: asked.text,
+    at: asked.at ?? now,
+    workspace,
+    site: asked.site ?? null,
+    channel: null,
+    user: asked.as ?? 'ask',
+    role: asked.role ?? 'supervisor',
+    via: 'ask',
+    lang: asked.lang ?? null,
+    units: asked.units ?? null,
+    log: asked.log ?? true,
+    claim: null
   }
 }
 
@@ -115,4 +136,12 @@ function print(reply: Reply, json: boolean, { terminal }: Tools): number {
   terminal.out(json ? `${JSON.stringify(reply)}\n` : `${reply.text}\n`)
   if (reply.ok) return 0
   return refusedByOutside.has(reply.error?.code ?? '') ? 1 : 2
+}
+
+/** `ask --json` where the settings themselves are wrong: nothing could be opened, and still it is an answer. Exit 1. */
+export function answerUnset(terminal: Terminal, reason: string): number {
+  const [sheet = null] = builtInSheets()
+  const reply = failed(askOf({ text: '' }, terminal.now()), { lang: 'en', units: 'metric' }, sheet, 'config', reason, null)
+  terminal.out(`${JSON.stringify(reply)}\n`)
+  return 1
 }

@@ -4,7 +4,11 @@ import { readOptions } from './options.js'
 import type { OpenStore, Subcommand } from './tools.js'
 
 const options = {
-  site: { type: 'string' }, day: { type: 'string' }, format: { type: 'string' }, out: { type: 'string' }, data: { type: 'string' }
+  site: { type: 'string' },
+  day: { type: 'string' },
+  format: { type: 'string' },
+  out: { type: 'string' },
+  data: { type: 'string' }
 } as const
 const slice = 1000
 
@@ -26,7 +30,9 @@ export const exportLog: Subcommand = async (args, tools) => {
 }
 
 async function writeLines(store: OpenStore, site: string, day: string | null, path: string): Promise<number> {
-  const file = await open(path, 'w').catch((error: Error) => { throw new Stop(`cannot write ${path}: ${error.message}`, 1, 'config') })
+  const file = await open(path, 'w').catch((error: Error) => {
+    throw new Stop(`cannot write ${path}: ${error.message}`, 1, 'config')
+  })
   let count = 0
   try {
     for (let after = 0; ; ) {

@@ -29,7 +29,9 @@ function inputsOf(pairs: readonly string[]): Record<string, string> {
 }
 
 function asText(result: object): string {
-  return Object.entries(result).map(([key, value]) => `${key} = ${value === null ? 'not defined' : String(value)}`).join('\n')
+  return Object.entries(result)
+    .map(([key, value]) => `${key} = ${value === null ? 'not defined' : String(value)}`)
+    .join('\n')
 }
 
 function refused(ran: Extract<ReturnType<typeof runFormula>, { ok: false }>, json: boolean, { terminal }: Tools): number {

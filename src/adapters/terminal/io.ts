@@ -10,7 +10,11 @@ export interface Terminal {
 /** A sentence for the person at the terminal and the exit code: nothing was wrong with the program. */
 export class Stop extends Error {
   override readonly name = 'Stop'
-  constructor(message: string, readonly code: 1 | 2, readonly errorCode: string) {
+  constructor(
+    message: string,
+    readonly code: 1 | 2,
+    readonly errorCode: string
+  ) {
     super(message)
   }
 }

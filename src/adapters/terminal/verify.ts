@@ -1,5 +1,5 @@
-import { parseAnchor, type Anchor } from '../../core/log/chain.js'
-import { verifySite, type SiteVerdict } from '../../bot/verify.js'
+import { type SiteVerdict, verifySite } from '../../bot/verify.js'
+import { type Anchor, parseAnchor } from '../../core/log/chain.js'
 import { Stop } from './io.js'
 import { readOptions } from './options.js'
 import type { OpenStore, Subcommand } from './tools.js'

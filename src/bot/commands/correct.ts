@@ -1,26 +1,66 @@
 import { fromIso, localDate } from '../../core/instant.js'
-import type { JsonObject } from '../../core/log/entry.js'
+import { type Entry, entryId, type JsonObject, parseEntryId } from '../../core/log/entry.js'
 import { touches } from '../../core/log/subjects.js'
-import { type Done, refuse } from '../context.js'
-import type { Session } from '../session/session.js'
+import { type Beside, type Done, type OnSite, refuse, told } from '../context.js'
+import { toJsonObject } from '../json.js'
+import type { Kept } from '../ports.js'
+import { readWords } from '../words/read.js'
+import type { Said } from '../words/said.js'
+
+/** Which command's words an entry of each type is corrected in; of the others, undo and a new entry tell more. */
+const commandFor: Partial<Readonly<Record<Entry['type'], string>>> = { reading: 'spray', statement: 'spray', kit: 'kit', laid: 'laid' }
 
 /**
- * Puts other values in place of an entry's: its author on the same day, supervisors always. The members stay the same,
- * so that the correction touches what the entry touched; anything else is an undo and a new entry. Null: done.
+ * `correct ID WORDS…`: puts other values in place of an entry's, on the record beside it. Its author on the same day, supervisors
+ * always. The members stay the same, so that the correction touches what the entry touched.
  */
-export async function correct(session: Session, seq: number, data: JsonObject): Promise<Done | null> {
-  const kept = await session.view.entry(seq)
-  const id = `${session.view.key.site}-${seq}`
-  if (kept === null) return refuse('not-found', id, { label: 'entry' })
+export async function correct(said: Extract<Said, { command: 'correct' }>, on: OnSite, _at: number, { ask }: Beside): Promise<Done> {
+  const { session } = on
+  const place = parseEntryId(said.id)
+  const kept = place === null || place.site !== session.view.key.site ? null : await session.view.entry(place.seq)
+  if (kept === null) return refuse('not-found', said.id, { label: 'entry' })
+  const no = mayNot(kept, on) ?? (await undone(kept, on))
+  if (no !== null) return no
   const { entry, day } = kept
+  const units = ask.units ?? session.settings.units
+  const read = readWords(`${commandFor[entry.type]} ${said.words}`, { units, zone: session.settings.zone, now: session.now })
+  if (!read.ok) return { ok: false, refusal: read.refusal }
+  const change = changeOf(read.said, entry)
+  const touched = touches(entry, day)
+  const data = { ...entry.data, ...change }
+  if (change === null || touches({ ...entry, data }, day).join() !== touched.join())
+    return refuse('inconsistent', said.id, { label: 'entry', other: entry.type })
+  await session.logTouching('correction', entry.subject, { target: entry.seq, data }, touched)
+  return told({ command: 'correct', numbers: { corrected: entryId(entry.site, entry.seq) } })
+}
+
+function mayNot({ entry }: Kept, { session }: OnSite): Done | null {
+  const id = entryId(entry.site, entry.seq)
+  if (commandFor[entry.type] === undefined) return refuse('wrong-state', id, { label: 'entry', state: entry.type })
   const { zone } = session.settings
   const sameDay = localDate(fromIso(entry.loggedAt) ?? 0, zone) === localDate(session.now, zone)
-  if (session.ask.role !== 'supervisor' && !(entry.author === session.ask.user && sameDay)) return refuse('not-allowed', id, { who: 'supervisor' })
-  const touched = touches(entry, day)
-  const same =
-    Object.keys(data).every((key) => key in entry.data) && touches({ ...entry, data: { ...entry.data, ...data } }, day).join() === touched.join()
-  if (!same || ['undo', 'correction', 'decision', 'setting'].includes(entry.type))
-    return refuse('wrong-state', id, { label: 'entry', state: entry.type })
-  await session.logTouching('correction', entry.subject, { target: seq, data: { ...entry.data, ...data } }, touched)
-  return null
+  const own = entry.author === session.ask.user && sameDay
+  return own || session.ask.role === 'supervisor' ? null : refuse('not-allowed', id, { who: 'supervisor' })
+}
+
+async function undone({ entry }: Kept, { session }: OnSite): Promise<Done | null> {
+  const others = await session.view.entriesOf(entry.subject)
+  const gone = others.some((other) => other.entry.type === 'undo' && other.entry.data.target === entry.seq)
+  return gone ? refuse('wrong-state', entryId(entry.site, entry.seq), { label: 'entry', state: 'undone' }) : null
+}
+
+/** The members that were said, where the entry has them all; null otherwise. */
+function changeOf(said: Said, { type, data }: Entry): JsonObject | null {
+  const change = toJsonObject(membersOf(said, type))
+  const keys = Object.keys(change)
+  return keys.length > 0 && keys.every((key) => key in data) ? change : null
+}
+
+function membersOf(said: Said, type: Entry['type']): object {
+  if (said.command === 'spray') {
+    const empty = Object.keys(type === 'reading' ? said.statement : said.reading).length === 0 && said.kit === null
+    return empty ? (type === 'reading' ? said.reading : said.statement) : {}
+  }
+  if (said.command === 'kit') return said.kit?.name == null ? (said.kit?.data ?? {}) : {}
+  return said.command === 'laid' ? said.laid : {}
 }

@@ -1,6 +1,7 @@
 import type { Beside, Done, OnSite } from '../context.js'
 import type { Said } from '../words/said.js'
 import { air } from './air.js'
+import { correct } from './correct.js'
 import { coupon, welderEvent, welderShow } from './coupon.js'
 import { foam } from './foam.js'
 import { help } from './help.js'
@@ -39,7 +40,8 @@ export const siteCommands = {
   laid,
   'site show': siteShow,
   'site set': siteSet,
-  undo
+  undo,
+  correct
 } as const satisfies { readonly [A in Asked]?: SiteCommand<A> }
 
 export const freeCommands = { strip, 'site new': siteNew, help, me } as const satisfies { readonly [A in Asked]?: FreeCommand<A> }

@@ -5,7 +5,7 @@ import { type Done, type OnSite, refuse, told } from '../context.js'
 import type { Kept } from '../ports.js'
 import type { Said } from '../words/said.js'
 
-/** How long after it was logged an author may take an entry back (CONTRACT §8). */
+/** How long after it was logged an author may take an entry back. */
 export const undoS = 600
 
 const never: ReadonlySet<string> = new Set(['decision', 'undo', 'correction'])

@@ -5,7 +5,7 @@ import type { KitState } from '../../core/log/states/kit.js'
 import { frostPointC, standardPressureHpa, wetBulbC } from '../../core/physics/air.js'
 import { windChillC } from '../../core/physics/wind-chill.js'
 
-/** The numbers of `spray` and `air` (CONTRACT §6); what needs the model of the roof is null until there is one. */
+/** The numbers of `spray` and `air`; what needs the model of the roof is null until there is one. */
 export function conditionNumbers(facts: Facts, kit: KitState, sheet: LimitsSheet): Record<string, number | null> {
   const air = facts.airC.value
   const rh = facts.rhPct.value
@@ -37,7 +37,7 @@ export function conditionNumbers(facts: Facts, kit: KitState, sheet: LimitsSheet
   }
 }
 
-/** A substrate this far from that of the test spray needs a new one (DESIGN §5.5). */
+/** A substrate this far from that of the test spray needs a new one. From memory. */
 const foamHoldsK = 5
 
 /** Open time on this substrate, scaled by the kit's last test spray while that holds; null outside the formula's range. */

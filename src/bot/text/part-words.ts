@@ -99,6 +99,7 @@ export interface PersonWords {
   readonly asSite: string
   undone(ids: string, count: number): string
   readonly nothingUndone: string
+  corrected(id: string): string
 }
 
 export interface HelpWords {

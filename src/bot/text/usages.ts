@@ -1,4 +1,4 @@
-export const commandNames = ['spray', 'air', 'weld', 'strip', 'probe', 'kit', 'foam', 'laid', 'site', 'help', 'me', 'undo'] as const
+export const commandNames = ['spray', 'air', 'weld', 'strip', 'probe', 'kit', 'foam', 'laid', 'site', 'help', 'me', 'undo', 'correct'] as const
 export type CommandName = (typeof commandNames)[number]
 
 /** How a command is written, and one example. Grammar in English words: the words of all languages count always. */
@@ -31,7 +31,8 @@ export const usages: Readonly<Record<CommandName, { readonly usage: string; read
   site: { usage: 'site [NAME] [KEY VALUE]… · site new NAME at LAT,LON zone ZONE · site NAME closed', example: '/site units us morning 05:30' },
   help: { usage: 'help [COMMAND]', example: '/seamhand help spray' },
   me: { usage: 'me [lang en | es | fr] [units metric | us]', example: '/seamhand me lang es units us' },
-  undo: { usage: 'undo [ID]', example: '/seamhand undo north-12' }
+  undo: { usage: 'undo [ID]', example: '/seamhand undo north-12' },
+  correct: { usage: 'correct ID WORDS…', example: '/seamhand correct north-12 air 21' }
 }
 
 export function isCommandName(name: string | null): name is CommandName {

@@ -9,7 +9,7 @@ import type { How } from './how.js'
 import { kitView } from './kit.js'
 import { laidView } from './laid.js'
 import { layOut } from './page.js'
-import { meView, undoView } from './person.js'
+import { correctView, meView, undoView } from './person.js'
 import { probeView } from './probe.js'
 import { siteView } from './site.js'
 import { stripView } from './strip.js'
@@ -28,7 +28,8 @@ const views: Readonly<Record<CommandName, View>> = {
   site: siteView,
   help: helpView,
   me: meView,
-  undo: undoView
+  undo: undoView,
+  correct: correctView
 }
 
 /** An answer in a person's language and units: text and blocks that say the same. Pure: the same answer gives the same bytes. */

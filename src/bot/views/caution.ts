@@ -15,7 +15,8 @@ export const usualCaution: Readonly<Record<CommandName, Caution | null>> = {
   site: null,
   help: null,
   me: null,
-  undo: null
+  undo: null,
+  correct: null
 }
 
 const hazards = ['thunder', 'ice', 'heat', 'cold'] as const

@@ -12,7 +12,7 @@ export function notesOf(answer: Answer, caution: Caution | null, how: How, text:
 }
 
 /** Answers that judge nothing by any limit. */
-const unjudged: ReadonlySet<string> = new Set(['help', 'me', 'undo'])
+const unjudged: ReadonlySet<string> = new Set(['help', 'me', 'undo', 'correct'])
 
 function sourceNote(answer: Answer, how: How, text: Text): readonly string[] {
   const { command, weather, limits, decision, at, numbers } = answer

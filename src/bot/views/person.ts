@@ -3,7 +3,7 @@ import type { Text } from '../text/text.js'
 import { escapeText } from './escape.js'
 import type { How } from './how.js'
 import type { Page } from './page.js'
-import { oneOf, strings } from './read.js'
+import { oneOf, str, strings } from './read.js'
 import { pageOf } from './view.js'
 
 /** `me`: what the person chose; what they did not choose follows the site. */
@@ -24,4 +24,10 @@ export function undoView(answer: Answer, how: How, text: Text): Page {
   const ids = strings(answer.numbers, 'undone').map((id) => escapeText(id, 60))
   const about = ids.length === 0 ? text.person.nothingUndone : text.person.undone(ids.slice(0, 5).join(' '), ids.length)
   return pageOf(answer, { about, lines: ids.length > 5 ? [text.frame.more(ids.length - 5)] : [] }, how, text)
+}
+
+/** `correct`: which entry has other values from now on. */
+export function correctView(answer: Answer, how: How, text: Text): Page {
+  const id = escapeText(str(answer.numbers, 'corrected') ?? '', 60)
+  return pageOf(answer, { about: text.person.corrected(id), lines: [] }, how, text)
 }

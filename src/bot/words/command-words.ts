@@ -14,7 +14,8 @@ export const commandWords = {
   site: { en: 'site', es: 'obra', fr: 'chantier' },
   help: { en: 'help', es: 'ayuda', fr: 'aide' },
   me: { en: 'me', es: 'yo', fr: 'moi' },
-  undo: { en: 'undo', es: 'deshacer', fr: 'annuler' }
+  undo: { en: 'undo', es: 'deshacer', fr: 'annuler' },
+  correct: { en: 'correct', es: 'corregir', fr: 'corriger' }
 } as const satisfies Record<string, Words>
 
 /** The command words as a lexicon: the label of what is found is the command. */

@@ -37,7 +37,7 @@ function plain(body: string, raw: string): number | null {
 }
 
 /**
- * Reads the number of CONTRACT §5 that starts at `pos` (see `numberStartsAt`). A `count` takes no fraction after a space,
+ * Reads the number that starts at `pos` (see `numberStartsAt`). A `count` takes no fraction after a space,
  * so that in `course 4 1/2 in` the fraction is the next value.
  */
 export function readNumber(text: string, pos: number, count = false): NumberRead {

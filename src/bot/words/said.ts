@@ -24,6 +24,7 @@ export type Said =
   | { readonly command: 'help'; readonly about: string | null }
   | { readonly command: 'me'; readonly lang: Lang | null; readonly units: Units | null }
   | { readonly command: 'undo'; readonly ids: readonly string[] }
+  | { readonly command: 'correct'; readonly id: string; readonly words: string }
 
 /** Name null: the kit last named, else K1. */
 export interface KitSaid {

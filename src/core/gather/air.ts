@@ -1,4 +1,4 @@
-import { missing, type Fact } from '../fact.js'
+import { type Fact, missing } from '../fact.js'
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import { dewPointC, frostPointC, relativeHumidityPct } from '../physics/air.js'

@@ -1,5 +1,5 @@
 import { DateTime } from 'luxon'
-import { certain, missing, type Fact } from '../fact.js'
+import { certain, type Fact, missing } from '../fact.js'
 import type { Facts } from '../facts.js'
 import { type Instant, localDate } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
@@ -7,12 +7,23 @@ import type { PartReading } from '../log/states/kit.js'
 import type { Noted } from '../log/states/noted.js'
 import { voltageDrop } from '../welds/voltage.js'
 import { inForce } from './in-force.js'
-import { last, saidToday, type Memory } from './memory.js'
+import { last, type Memory, saidToday } from './memory.js'
 
 export type ChecklistFacts = Pick<
   Facts,
-  | 'substrateClean' | 'lapClean' | 'compatibility' | 'intakes' | 'substrateKind' | 'deckMoisture' | 'sheetState' | 'kit' | 'startUp'
-  | 'dropPct' | 'powerMeasured' | 'laidAt' | 'thumbTest'
+  | 'substrateClean'
+  | 'lapClean'
+  | 'compatibility'
+  | 'intakes'
+  | 'substrateKind'
+  | 'deckMoisture'
+  | 'sheetState'
+  | 'kit'
+  | 'startUp'
+  | 'dropPct'
+  | 'powerMeasured'
+  | 'laidAt'
+  | 'thumbTest'
 >
 
 /** What a crew states: today, within its age, or once for the site. */

@@ -1,4 +1,4 @@
-import { isEstimate, missing, type Fact } from '../fact.js'
+import { type Fact, isEstimate, missing } from '../fact.js'
 
 /**
  * A function of two facts as a fact: its spread from theirs by central differences, taken as independent; it is an

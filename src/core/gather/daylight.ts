@@ -31,8 +31,12 @@ function reckon(place: { lat: number; lon: number; zone: string }, date: string)
   const times = [-1, 0, 1].map((shift) => sunTimes(place.lat, place.lon, day.plus({ days: shift }).toFormat('yyyy-MM-dd'), place.zone))
   const own = times[1] as (typeof times)[number]
   return {
-    date, sunriseAt: own.sunriseAt, sunsetAt: own.sunsetAt, always: own.always,
-    rises: times.flatMap((each) => each.sunriseAt ?? []), sets: times.flatMap((each) => each.sunsetAt ?? [])
+    date,
+    sunriseAt: own.sunriseAt,
+    sunsetAt: own.sunsetAt,
+    always: own.always,
+    rises: times.flatMap((each) => each.sunriseAt ?? []),
+    sets: times.flatMap((each) => each.sunsetAt ?? [])
   }
 }
 

@@ -1,12 +1,12 @@
-import { certain, missing, type Fact } from '../fact.js'
+import { certain, type Fact, missing } from '../fact.js'
 import type { Facts, SurfaceState } from '../facts.js'
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import type { Noted } from '../log/states/noted.js'
+import { type AirFacts, condensation } from './air.js'
 import { combine } from './combine.js'
-import { inForce } from './in-force.js'
-import { condensation, type AirFacts } from './air.js'
 import type { SunEvents } from './daylight.js'
+import { inForce } from './in-force.js'
 import { last, lastRain, type Memory } from './memory.js'
 
 export type RoofFacts = Pick<
@@ -31,7 +31,11 @@ export function gatherRoof(memory: Memory, air: AirFacts, raining: Fact<boolean>
     dryness(last(memory, key), lastRain(memory), dewMarginK, age.dry, now)
   const substrateDry = surface('substrateDry', substrateDewMarginK)
   return {
-    substrateC, sheetC, substrateDewMarginK, sheetDewMarginK, substrateDry,
+    substrateC,
+    sheetC,
+    substrateDewMarginK,
+    sheetDewMarginK,
+    substrateDry,
     fleeceDry: surface('fleeceDry', substrateDewMarginK),
     seamDry: surface('lapDry', sheetDewMarginK),
     surfaceWet: wetness(substrateDry, substrateDewMarginK, raining)

@@ -4,7 +4,7 @@ import { usTwin } from './twin.js'
 const common = 'common practice'
 const memory = 'from memory'
 
-/** The limits of CONTRACT §3, and two of our own: the amount of rain where no chance is given, the heat index without a heat plan. */
+/** The limits of common practice, and two of our own: the amount of rain where no chance is given, the heat index without a heat plan. */
 const limits: Readonly<Record<string, RawLimit>> = {
   kitTemperatureC: { min: 21, max: 32, cautionBelow: 22, cautionAbove: 31, basis: common },
   airSprayC: { min: 5, cautionBelow: 7, basis: memory },

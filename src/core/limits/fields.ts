@@ -41,7 +41,7 @@ export const substrateFields: readonly Field[] = [
   ])
 ]
 
-/** Every section of a sheet but limits and substrates, with the keys of both systems and what they measure (CONTRACT §7). */
+/** Every section of a sheet but limits and substrates, with the keys of both systems and what they measure. */
 export const sectionFields = {
   maxAgeMin: ages.map((age) => same(age, 'plain', 0)),
   changed: [

@@ -81,7 +81,12 @@ export interface CouponData {
   readonly cause: CouponCause | null
   readonly minWidthMm: number
   /** In force when it was made: a change since lapses the clearance. */
-  readonly conditions: { readonly airC: number | null; readonly sheetC: number | null; readonly windKmh: number | null; readonly cloudPct: number | null }
+  readonly conditions: {
+    readonly airC: number | null
+    readonly sheetC: number | null
+    readonly windKmh: number | null
+    readonly cloudPct: number | null
+  }
 }
 
 export interface WelderData {

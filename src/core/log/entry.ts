@@ -1,6 +1,22 @@
 export const entryTypes = [
-  'reading', 'statement', 'kit', 'coupon', 'welder', 'void', 'repair', 'probe', 'laid', 'bond', 'seal',
-  'decision', 'override', 'correction', 'undo', 'photo', 'note', 'setting'
+  'reading',
+  'statement',
+  'kit',
+  'coupon',
+  'welder',
+  'void',
+  'repair',
+  'probe',
+  'laid',
+  'bond',
+  'seal',
+  'decision',
+  'override',
+  'correction',
+  'undo',
+  'photo',
+  'note',
+  'setting'
 ] as const
 export type EntryType = (typeof entryTypes)[number]
 

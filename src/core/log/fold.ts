@@ -1,9 +1,9 @@
 import { fromIso, type Instant } from '../instant.js'
 import type { Entry, Json, JsonObject } from './entry.js'
-import { emptyDay, stepDay, type DayState } from './states/day.js'
-import { emptyKit, stepKit, type KitState } from './states/kit.js'
+import { type DayState, emptyDay, stepDay } from './states/day.js'
+import { emptyKit, type KitState, stepKit } from './states/kit.js'
 import type { Step } from './states/noted.js'
-import { emptySite, keepNumbers, stepSite, type SiteState } from './states/site.js'
+import { emptySite, keepNumbers, type SiteState, stepSite } from './states/site.js'
 import { stepVoid, type VoidState } from './states/void.js'
 import { emptyWelder, stepWelder, type WelderState } from './states/welder.js'
 
@@ -41,7 +41,11 @@ export function refold(subject: string, entries: readonly Logged[], until: Insta
   const { steps, lastAt, lastSeq } = effective(within)
   let state: unknown = null
   for (const step of steps) state = stepOf(subject, state, step)
-  if (subject === 'site') state = keepNumbers((state as SiteState | null) ?? emptySite, within.map((entry) => entry.subject))
+  if (subject === 'site')
+    state = keepNumbers(
+      (state as SiteState | null) ?? emptySite,
+      within.map((entry) => entry.subject)
+    )
   return { lastAt, lastSeq, is: state as Json }
 }
 

@@ -1,5 +1,4 @@
-import type { Entry } from './entry.js'
-import type { JsonObject } from './entry.js'
+import type { Entry, JsonObject } from './entry.js'
 
 /**
  * Which subjects an entry touches: its own, and those whose state it moves besides. The state of a subject is the fold

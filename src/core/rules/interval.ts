@@ -4,7 +4,7 @@ import type { Outcome } from '../outcome.js'
 const clear = 1.645
 
 /**
- * How an estimate with a standard deviation `spread` is judged (CONTRACT §2): at value − 1.645 s, at value + 1.645 s and at every
+ * How an estimate with a standard deviation `spread` is judged: at value − 1.645 s, at value + 1.645 s and at every
  * bound between. All alike → that; go and caution → caution; no-go mixed with anything, or anything unknown → unknown.
  * A spread that is no number reaches everywhere.
  */

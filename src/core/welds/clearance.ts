@@ -1,6 +1,6 @@
 import type { Fact } from '../fact.js'
 import type { Facts, LapsedBy, WelderFact } from '../facts.js'
-import { localDate, localTime, type Instant } from '../instant.js'
+import { type Instant, localDate, localTime } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import type { CouponData } from '../log/data.js'
 import type { WelderState } from '../log/states/welder.js'
@@ -8,7 +8,7 @@ import type { WelderState } from '../log/states/welder.js'
 type Conditions = CouponData['conditions']
 export type Now = Pick<Facts, 'airC' | 'sheetC' | 'windKmh' | 'cloudPct' | 'rainFalling'>
 
-/** Half-days part here, site time (CONTRACT §3). */
+/** Half-days part here, site time. */
 const noon = '12:00'
 
 /**
@@ -26,7 +26,13 @@ export function clearance(welder: WelderState, now: Instant, zone: string, facts
 }
 
 function lapse(
-  at: Instant, then: Conditions, now: Instant, zone: string, facts: Now, rainFellAt: Instant | null, sheet: LimitsSheet
+  at: Instant,
+  then: Conditions,
+  now: Instant,
+  zone: string,
+  facts: Now,
+  rainFellAt: Instant | null,
+  sheet: LimitsSheet
 ): LapsedBy | null {
   if (localTime(at, zone) < noon && localTime(now, zone) >= noon) return 'half-day'
   const { changed } = sheet

@@ -87,7 +87,7 @@ describe('posting', () => {
     expect(fateOf(new DOMException('too long', 'TimeoutError'))).toEqual({ kind: 'unknown' })
   })
 
-  // FACTS C1, Web client: "invalid_blocks details: error.data.response_metadata.messages with json-pointer".
+  // platform notes C1, Web client: "invalid_blocks details: error.data.response_metadata.messages with json-pointer".
   it('logs why blocks were refused, and neither token nor text', async () => {
     service.on('chat.postMessage', {
       body: { ok: false, error: 'invalid_blocks', needed: 'x:y', response_metadata: { messages: ['[ERROR] no [json-pointer:/blocks/0]'] } }

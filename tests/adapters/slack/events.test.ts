@@ -47,7 +47,7 @@ describe('mentions and direct messages', () => {
     expect(bot.talk.heard[0]?.args).toEqual(['help'])
   })
 
-  // FACTS C1, Listeners: "app.message() without filter also gets message_changed, message_deleted, file_share, thread_broadcast and other bots".
+  // platform notes C1, Listeners: "app.message() without filter also gets message_changed, message_deleted, file_share, thread_broadcast and other bots".
   it.each([
     ['its own', { user: 'U0BOT', text: 'x' }],
     ['its own, as a bot', { subtype: 'bot_message', bot_id: 'B0BOT', text: 'x' }],
@@ -70,7 +70,7 @@ describe('mentions and direct messages', () => {
     expect(bot.talk.heard[0]?.args).toEqual(['probe list'])
   })
 
-  // FACTS C3, Interaction: "Events: retried up to 3 times … X-Slack-Retry-Num"; C5 3: persist event_id, do not just drop on the number.
+  // platform notes C3, Interaction: "Events: retried up to 3 times … X-Slack-Retry-Num"; C5 3: persist event_id, do not just drop on the number.
   it('answers a delivery that comes again once, and one whose first never came though it is a retry', async () => {
     const again = { ...json, headers: { 'x-slack-retry-num': '1', 'x-slack-retry-reason': 'http_timeout' } }
     const body = event({ text: '<@U0BOT> spray' })
@@ -96,7 +96,7 @@ describe('mentions and direct messages', () => {
     expect(posts()).toHaveLength(2)
   })
 
-  // FACTS C1, Web client: "A retry after a lost answer posts twice (RAN dropafter, http500)".
+  // platform notes C1, Web client: "A retry after a lost answer posts twice (RAN dropafter, http500)".
   it.each([
     ['an error of the server', { status: 500, raw: 'oops' }],
     ['a lost answer', { raw: '{"ok":true,', cut: true }]
@@ -143,7 +143,7 @@ describe('home and the end of an installation', () => {
     await until(() => bot.logged.some(({ message }) => message === 'home not published'))
   })
 
-  // FACTS C1, OAuth: "Handle app_uninstalled and tokens_revoked yourself".
+  // platform notes C1, OAuth: "Handle app_uninstalled and tokens_revoked yourself".
   it.each(['app_uninstalled', 'tokens_revoked'])('is not ready any more after %s', async (type) => {
     expect(bot.slack.ready()).toBe(true)
     await bot.deliver(event({ type, user: undefined, channel: undefined }), json)

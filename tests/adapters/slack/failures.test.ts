@@ -11,7 +11,7 @@ beforeEach(async () => {
 })
 afterEach(() => bot.close())
 
-// FACTS C1, Errors: "A custom app.error that swallows an error thrown before ack turns an immediate 500 into a 3 s wait and 404"; C5 1.
+// platform notes C1, Errors: "A custom app.error that swallows an error thrown before ack turns an immediate 500 into a 3 s wait and 404"; C5 1.
 describe('errors before the acknowledgement', () => {
   it('answers a command at once, to the asker alone, with the reference id', async () => {
     const reply = await bot.deliver(command(bot.service, 'air 20'))
@@ -92,7 +92,7 @@ describe('errors after the acknowledgement', () => {
 })
 
 describe('what is logged', () => {
-  // FACTS C5 13: "Log error.data.response_metadata.messages; never log bodies, tokens, response_url, trigger_id".
+  // platform notes C5 13: "Log error.data.response_metadata.messages; never log bodies, tokens, response_url, trigger_id".
   it('holds codes and hints, never a body, a token, a reply address or a trigger', async () => {
     bot.service.on('hook', { status: 404, body: {} })
     bot.service.on('chat.postEphemeral', {

@@ -69,7 +69,7 @@ describe('buttons', () => {
     expect(bot.talk.heard.at(-1)?.delivery.channel).toBe('C4')
   })
 
-  // FACTS C1, Web client: "One 429 pauses the whole client … views.open behind a rate-limited post was sent 3.06 s later, after its trigger died".
+  // platform notes C1, Web client: "One 429 pauses the whole client … views.open behind a rate-limited post was sent 3.06 s later, after its trigger died".
   it('opens a form while posts are limited', async () => {
     bot.service.on('chat.postMessage', { status: 429, headers: { 'retry-after': '3' } })
     const post = bot.slack.chat.post({ workspace: 'local', channel: 'C1', key: 'k', text: 'x', blocks: [] })
@@ -79,7 +79,7 @@ describe('buttons', () => {
     await until(() => bot.service.of('views.open').length === 1)
   })
 
-  // FACTS C5 2: expired_trigger_id.
+  // platform notes C5 2: expired_trigger_id.
   it('says so when the form came too late to open', async () => {
     bot.service.on('views.open', { body: { ok: false, error: 'expired_trigger_id' } })
     await bot.deliver(pressed({ action_id: 'form:checklist', value: 'x' }))

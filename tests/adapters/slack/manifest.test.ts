@@ -71,7 +71,7 @@ describe.each(both)('the manifest for %s', (_name, url) => {
 
   it('names every command that stands alone, once, and none that is not built', () => {
     const names = made.features.slash_commands.map(({ command }) => command.slice(1))
-    expect([...names].sort()).toEqual(['seamhand', ...commandNames.filter((name) => !['help', 'me', 'undo'].includes(name))].sort())
+    expect([...names].sort()).toEqual(['seamhand', ...commandNames.filter((name) => !['help', 'me', 'undo', 'correct'].includes(name))].sort())
   })
 
   it('lets people write to the bot directly', () => {
@@ -83,7 +83,7 @@ describe.each(both)('the manifest for %s', (_name, url) => {
   })
 })
 
-// FACTS C4: "Socket Mode: socket_mode_enabled true, drop every request_url/url. HTTP mode: … all the same /slack/events".
+// platform notes C4: "Socket Mode: socket_mode_enabled true, drop every request_url/url. HTTP mode: … all the same /slack/events".
 it('has addresses for HTTP alone, all the same', () => {
   expect(JSON.stringify(manifestOf(null))).not.toMatch(/url/)
   expect(manifestOf(null).settings.socket_mode_enabled).toBe(true)

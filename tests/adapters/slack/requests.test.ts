@@ -37,7 +37,7 @@ describe('POST /slack/events: who may deliver', () => {
     expect(bot.talk.heard).toHaveLength(before)
   })
 
-  // FACTS C1, Signature: "Future timestamps are accepted (RAN +1 day)" by the framework alone.
+  // platform notes C1, Signature: "Future timestamps are accepted (RAN +1 day)" by the framework alone.
   it.each([
     [-86_400, 401],
     [-310, 401],
@@ -50,7 +50,7 @@ describe('POST /slack/events: who may deliver', () => {
     expect((await bot.deliver(command(bot.service, 'air 20'), { ts: nowS() + off })).status).toBe(status)
   })
 
-  // FACTS C1, Signature: "an identical request is accepted twice (RAN)" by the framework alone.
+  // platform notes C1, Signature: "an identical request is accepted twice (RAN)" by the framework alone.
   it('gives an identical request the stored reply, and does nothing twice', async () => {
     const body = new URLSearchParams(command(bot.service, 'air 21')).toString()
     const ts = nowS()
@@ -64,7 +64,7 @@ describe('POST /slack/events: who may deliver', () => {
 })
 
 describe('POST /slack/events: what may be delivered', () => {
-  // CONTRACT §12: 413 over 1 MiB. FACTS C1, Errors: the framework's limit is 4 MB unless told.
+  // outside contract §12: 413 over 1 MiB. platform notes C1, Errors: the framework's limit is 4 MB unless told.
   it.each([
     [1024 * 1024, 200],
     [1024 * 1024 + 1, 413]
@@ -75,7 +75,7 @@ describe('POST /slack/events: what may be delivered', () => {
     expect((await bot.deliver(body)).status).toBe(status)
   })
 
-  // FACTS C1, Signature: "Content-Type is compared with ===".
+  // platform notes C1, Signature: "Content-Type is compared with ===".
   it('refuses a form with a charset as the framework does, at once', async () => {
     expect((await bot.deliver(command(bot.service, 'air 20'), { contentType: 'application/x-www-form-urlencoded;charset=UTF-8' })).status).toBe(400)
   })
@@ -97,7 +97,7 @@ describe('POST /slack/events: what may be delivered', () => {
     expect((await bot.deliver('', { method: 'GET' })).status).toBe(404)
   })
 
-  // FACTS C1, Errors: "No ack in 3001 ms -> unhandledRequestHandler -> 404".
+  // platform notes C1, Errors: "No ack in 3001 ms -> unhandledRequestHandler -> 404".
   it('says no to a kind that nobody knows, and logs no body', async () => {
     const reply = await bot.deliver({ payload: JSON.stringify({ type: 'novelty', team: { id: 'T0' }, user: { id: 'U1' }, secret: 'hidden' }) })
     expect(reply.status).toBe(404)

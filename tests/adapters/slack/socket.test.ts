@@ -95,7 +95,7 @@ describe('Socket Mode', () => {
     await until(() => service.of('chat.postMessage').length === 1)
   })
 
-  // FACTS C5 3: "bolt-js#2487 (Socket Mode redelivers with the same envelope)".
+  // platform notes C5 3: "bolt-js#2487 (Socket Mode redelivers with the same envelope)".
   it('does nothing twice when an envelope comes again', async () => {
     await slack.start()
     const body = event({ text: '<@U0BOT> weld' })
@@ -108,7 +108,7 @@ describe('Socket Mode', () => {
     expect(service.of('chat.postMessage')).toHaveLength(1)
   })
 
-  // FACTS C1, Errors: SocketModeReceiver has "no 3 s guard": ours holds here too.
+  // platform notes C1, Errors: SocketModeReceiver has "no 3 s guard": ours holds here too.
   it('says that it works on it, and fails aloud', async () => {
     await slack.start()
     talk.set({ say: () => new Promise((resolve) => setTimeout(() => resolve(said('late')), 300)) })
@@ -124,7 +124,7 @@ describe('Socket Mode', () => {
     expect((await ackOf('E-bug')).payload).toMatchObject({ response_type: 'ephemeral', text: expect.stringContaining('abc12345') })
   })
 
-  // FACTS C1, Web client: "Socket Mode sets retryConfig {retries:100} into the SHARED clientOptions".
+  // platform notes C1, Web client: "Socket Mode sets retryConfig {retries:100} into the SHARED clientOptions".
   it('does not bring its retries to the client that posts', async () => {
     await slack.start()
     service.on('chat.postMessage', { status: 500, raw: 'oops' })
@@ -132,7 +132,7 @@ describe('Socket Mode', () => {
     expect(service.of('chat.postMessage')).toHaveLength(1)
   })
 
-  // FACTS C1, Web client: a refresh leaves some 5 s without a connection.
+  // platform notes C1, Web client: a refresh leaves some 5 s without a connection.
   it('is not ready while the connection is away', async () => {
     await slack.start()
     await until(() => slack.ready())

@@ -43,7 +43,7 @@ const optionsFor = (apiUrl: string, logged: Logged[] = []) => ({
 })
 
 describe('starting', () => {
-  // FACTS C1, Errors: "Default construction calls auth.test at once without a catch: a bad token kills the process with an unhandled rejection".
+  // platform notes C1, Errors: "Default construction calls auth.test at once without a catch: a bad token kills the process with an unhandled rejection".
   it('says in a sentence that the token is not taken', async () => {
     const unhandled: unknown[] = []
     const note = (error: unknown) => void unhandled.push(error)
@@ -66,7 +66,7 @@ describe('starting', () => {
     expect(JSON.stringify(logged)).not.toContain(botToken)
   })
 
-  // FACTS C1, Errors: "tokenVerificationEnabled:false without botId AND botUserId calls auth.test on every request"; "First request cold".
+  // platform notes C1, Errors: "tokenVerificationEnabled:false without botId AND botUserId calls auth.test on every request"; "First request cold".
   it('asks who it is once, before the first request, and never again', async () => {
     const bot = await startBot()
     expect(bot.service.of('auth.test')).toHaveLength(1)
@@ -87,7 +87,7 @@ describe('starting', () => {
 })
 
 describe('stopping', () => {
-  // FACTS C1, Errors: "app.stop(): 0 ms, does not wait for work after ack (RAN: listener unfinished)".
+  // platform notes C1, Errors: "app.stop(): 0 ms, does not wait for work after ack (RAN: listener unfinished)".
   it('waits for what was accepted, and for the answer that follows', async () => {
     const bot = await startBot({ answerMs: 30 })
     bot.talk.set({ say: () => new Promise((resolve) => setTimeout(() => resolve(said('finished')), 300)) })
@@ -124,7 +124,7 @@ describe('stopping', () => {
 describe('clients', () => {
   const log = arrayLog([])
 
-  // FACTS C1, OAuth, SECURITY: "setting clientOptions.headers leaks tokens between workspaces".
+  // platform notes C1, OAuth, SECURITY: "setting clientOptions.headers leaks tokens between workspaces".
   it('never share what the web client writes into: no headers, a new object each time', async () => {
     const settings = { apiUrl: (await service('either')).apiUrl, log, fetch }
     expect(clientOptions(settings)).not.toHaveProperty('headers')
@@ -139,7 +139,7 @@ describe('clients', () => {
     expect(one.calls.map(({ authorization }) => authorization)).toEqual(['Bearer xoxb-a', 'Bearer xoxb-b'])
   })
 
-  // FACTS C1, Web client: "Default retries 10 over ~30 min … no timeout".
+  // platform notes C1, Web client: "Default retries 10 over ~30 min … no timeout".
   it.each([
     ['500', { status: 500, raw: 'x' }],
     ['404', { status: 404, raw: 'x' }],
@@ -153,7 +153,7 @@ describe('clients', () => {
     expect(calls).toHaveLength(1)
   })
 
-  // FACTS C1, Web client: "respond() has no timeout and no retry (RAN: unsettled after 4 s)".
+  // platform notes C1, Web client: "respond() has no timeout and no retry (RAN: unsettled after 4 s)".
   it('end a call that is never answered', async () => {
     const { hook, on } = await service()
     on('hook', { silent: true })
@@ -171,7 +171,7 @@ describe('clients', () => {
     expect(clientOptions({ apiUrl: hook, log, fetch }).timeout).toBe(10_000)
   })
 
-  // FACTS C5 5: "node-slack-sdk#1421 bad Retry-After".
+  // platform notes C5 5: "node-slack-sdk#1421 bad Retry-After".
   it.each([undefined, 'soon', ''])('read a limit without a time (%j) as 30 s', async (retryAfter) => {
     const { apiUrl, on } = await service()
     on('chat.postMessage', { status: 429, headers: retryAfter === undefined ? {} : { 'retry-after': retryAfter } })

@@ -35,7 +35,7 @@ async function run(...args: readonly string[]): Promise<{ readonly code: number;
 }
 
 describe('seamhand tick', () => {
-  test('--json: the five keys of CONTRACT §13; without a chat queued, not sent; the second time nothing', async () => {
+  test('--json: the five keys of outside contract §13; without a chat queued, not sent; the second time nothing', async () => {
     const first = await run('--at', '2026-05-04T05:31:00+02:00', '--json')
     expect(first.code).toBe(0)
     expect(JSON.parse(first.out)).toEqual({ at: '2026-05-04T03:31:00Z', due: [key], queued: [key], sent: [], skipped: [] })

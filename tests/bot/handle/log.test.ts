@@ -10,7 +10,7 @@ function short({ type, subject, data }: Entry): unknown {
 
 const day = 'day:2026-05-04'
 
-/** What each message logs: types, subjects and data, CONTRACT §6 and §8. */
+/** What each message logs: types, subjects and data, outside contract §6 and §8. */
 const logs: readonly (readonly [text: string, entries: readonly unknown[]])[] = [
   ['spray', [['decision', day, 'spray']]],
   [
@@ -209,7 +209,7 @@ describe('what each command logs', () => {
 })
 
 describe('a decision entry', () => {
-  it('holds activity, outcome, findings, every input, limits, weather and engine: CONTRACT §8', async () => {
+  it('holds activity, outcome, findings, every input, limits, weather and engine: outside contract §8', async () => {
     const seamhand = await open({ weather: 'sample' })
     const reply = await seamhand.ask(fullSpray)
     const data = (await seamhand.entries()).at(-1)?.data as Record<string, unknown>

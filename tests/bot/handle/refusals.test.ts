@@ -15,7 +15,7 @@ interface Refused extends Question {
   readonly before?: readonly string[]
 }
 
-/** Every code of CONTRACT §4 with exit 2 that a message can meet, and the word at fault. */
+/** Every code of outside contract §4 with exit 2 that a message can meet, and the word at fault. */
 const refused: readonly Refused[] = [
   { text: '', code: 'empty', word: null },
   { text: ' \t\n', code: 'empty', word: null },

@@ -5,7 +5,7 @@ import { findingsOf, fullSpray, numbersOf, type Question, seamhands } from '../.
 
 const open = seamhands()
 
-/** Every key of CONTRACT §4. */
+/** Every key of outside contract §4. */
 const replyKeys = [
   'v',
   'ok',
@@ -59,7 +59,7 @@ const spray = [
 const welder = ['passed', 'widthMm', 'minWidthMm', 'cause', 'move', 'cleared', 'lapsedBy', 'onHoldM', 'meanMm', 'sigmaMm', 'chanceShort']
 const probe = ['void', 'state', 'open', 'repaired', 'passed', 'per100m', 'per100mUpper90']
 
-/** A message of each command, what was said before it, and the least its `numbers` hold: CONTRACT §6. */
+/** A message of each command, what was said before it, and the least its `numbers` hold: outside contract §6. */
 const commands: readonly (readonly [text: string, before: readonly string[], numbers: readonly string[]])[] = [
   [fullSpray, [], spray],
   ['spray', [], spray],
@@ -165,7 +165,7 @@ describe('every key, for every command', () => {
   )
 })
 
-/** Everything but what depends on language and units: CONTRACT §4. */
+/** Everything but what depends on language and units: outside contract §4. */
 function bare(reply: Reply): unknown {
   const { text: _text, blocks: _blocks, lang: _lang, units: _units, error, ...rest } = reply
   return { ...rest, error: error && { ...error, message: '', usage: '' } }

@@ -1,9 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { correct } from '../../../src/bot/commands/correct.js'
-import type { Done } from '../../../src/bot/context.js'
-import { openSession } from '../../../src/bot/session/session.js'
-import type { JsonObject } from '../../../src/core/log/entry.js'
-import { findingOf, instantOf, numbersOf, type Question, type Seamhand, seamhands } from '../../support/seamhand.js'
+import { findingOf, numbersOf, type Question, seamhands } from '../../support/seamhand.js'
 
 const open = seamhands()
 
@@ -70,7 +66,7 @@ describe('undo', () => {
     expect(numbersOf(await seamhand.ask('probe list'))).toMatchObject({ open: 1, repaired: 0 })
     expect((await seamhand.ask('undo demo-1')).ok).toBe(true)
     expect(numbersOf(await seamhand.ask('probe list'))).toMatchObject({ open: 0, list: [] })
-    // Void numbers are never reused: CONTRACT §6.
+    // Void numbers are never reused: outside contract §6.
     expect(numbersOf(await seamhand.ask('probe course 5 30 mm')).void).toBe(2)
   })
 
@@ -94,32 +90,12 @@ describe('undo', () => {
   })
 })
 
-/** A correction as a form of the chat makes it: the same dispatcher writes it. */
-async function corrected(
-  seamhand: Seamhand,
-  seq: number,
-  data: JsonObject,
-  { user = 'ask', role = 'crew', at = '10:00' }: Question = {}
-): Promise<Done | null> {
-  let no: Done | null = null
-  const now = instantOf(at)
-  await seamhand.store.append({ workspace: 'local', site: 'demo' }, now, null, async (view) => {
-    const session = await openSession(
-      { text: '', at: now, workspace: 'local', site: 'demo', channel: null, user, role, via: 'ask', lang: null, units: null, log: true, claim: null },
-      view
-    )
-    no = await correct(session, seq, data)
-    return no === null ? session.batch(null) : { drafts: [], moved: [], keepsakes: [], posts: [], reply: null }
-  })
-  return no
-}
-
 describe('a correction', () => {
   it('puts another value in place of the first, at the same instant, and leaves the entry as it was', async () => {
     const seamhand = await open()
     await seamhand.ask('air 20 rh 50', { at: '09:30' })
 
-    expect(await corrected(seamhand, 1, { airC: 12 })).toBeNull()
+    expect(await seamhand.ask('correct demo-1 air 12')).toMatchObject({ ok: true, command: 'correct', numbers: { corrected: 'demo-1' } })
     const reply = await seamhand.ask('air', { at: '10:30' })
     expect(numbersOf(reply)).toMatchObject({ airC: 12, rhPct: 50 })
     // Still a reading of 09:30: a second later it is too old.
@@ -132,6 +108,27 @@ describe('a correction', () => {
     })
   })
 
+  it('takes the units and the language of the person', async () => {
+    const seamhand = await open()
+    await seamhand.ask('air 20')
+    await seamhand.ask('corregir demo-1 aire 50', { units: 'us' })
+
+    expect(numbersOf(await seamhand.ask('air')).airC).toBe(10)
+  })
+
+  it.each([
+    ['a kit', 'kit K2 iso 24 resin 25', 'iso 20', 'kit', { isoC: 20 }],
+    ['a statement', 'spray intakes none', 'intakes open', 'spray', {}],
+    ['what was laid', 'laid 40 m2 robot 30 m', '44 m2', 'laid', { areaM2: 44 }]
+  ])('of %s', async (_what, said, words, command, numbers) => {
+    const seamhand = await open()
+    await seamhand.ask(said)
+
+    expect(await seamhand.ask(`correct demo-1 ${words}`)).toMatchObject({ ok: true })
+    if (command === 'laid') expect((await seamhand.store.view({ workspace: 'local', site: 'demo' }))?.head.seq).toBe(2)
+    else expect(numbersOf(await seamhand.ask(command))).toMatchObject(numbers)
+  })
+
   it.each<readonly [who: string, question: Question, allowed: boolean]>([
     ['its author the same day', { at: '23:59' }, true],
     ['its author the day after', { at: '2026-05-05T00:00:00+02:00' }, false],
@@ -139,25 +136,40 @@ describe('a correction', () => {
     ['a supervisor days later', { user: 'U8', role: 'supervisor', at: '2026-05-09T08:00:00Z' }, true]
   ])('by %s', async (_who, question, allowed) => {
     const seamhand = await open()
-    await seamhand.ask('air 20')
-    const no = await corrected(seamhand, 1, { airC: 12 }, question)
+    await seamhand.ask('air 20', { role: 'crew' })
+    const reply = await seamhand.ask('correct demo-1 air 12', { role: 'crew', ...question })
 
-    expect(no === null).toBe(allowed)
-    if (no !== null && !no.ok) expect(no.refusal.code).toBe('not-allowed')
+    expect(reply.error?.code ?? null).toBe(allowed ? null : 'not-allowed')
   })
 
-  it.each<readonly [why: string, said: string, seq: number, data: JsonObject, code: string]>([
-    ['of what is not there', 'air 20', 9, { airC: 12 }, 'not-found'],
-    ['of a decision', 'air 20', 2, { outcome: 'go' }, 'wrong-state'],
-    ['with a member that was not said', 'air 20', 1, { rhPct: 50 }, 'wrong-state'],
-    ['of a setting', 'site units us', 1, { units: 'metric' }, 'wrong-state'],
-    ['that moves it to another subject', 'laid 40 m2 kit K1', 1, { kit: 'K2' }, 'wrong-state']
-  ])('%s is refused', async (_why, said, seq, data, code) => {
+  it.each<readonly [why: string, said: string, words: string, code: string]>([
+    ['of what is not there', 'air 20', 'demo-9 air 12', 'not-found'],
+    ['of another site', 'air 20', 'north-1 air 12', 'not-found'],
+    ['of a decision', 'air 20', 'demo-2 air 12', 'wrong-state'],
+    ['with a member that was not said', 'air 20', 'demo-1 rh 50', 'inconsistent'],
+    ['with a statement in place of a reading', 'air 20', 'demo-1 dry', 'inconsistent'],
+    ['of a setting', 'site units us', 'demo-1 units metric', 'wrong-state'],
+    ['of a coupon, which is judged once', 'weld robot 41 mm film', 'demo-1 42 mm film', 'wrong-state'],
+    ['that moves it to another kit', 'laid 40 m2 kit K1', 'demo-1 41 m2 kit K2', 'inconsistent'],
+    ['without words', 'air 20', 'demo-1', 'missing'],
+    ['with words that are none', 'air 20', 'demo-1 blorp', 'unknown-word'],
+    ['with a value out of range', 'air 20', 'demo-1 air 900', 'out-of-range'],
+    ['of nothing', 'air 20', '', 'missing']
+  ])('%s is refused, and logs nothing', async (_why, said, words, code) => {
     const seamhand = await open()
     await seamhand.ask(said)
-    const no = await corrected(seamhand, seq, data)
+    const before = await seamhand.head()
+    const reply = await seamhand.ask(`correct ${words}`)
 
-    expect(no?.ok).toBe(false)
-    if (no !== null && !no.ok) expect(no.refusal.code).toBe(code)
+    expect(reply.error?.code).toBe(code)
+    expect(await seamhand.head()).toEqual(before)
+  })
+
+  it('of what was undone is refused', async () => {
+    const seamhand = await open()
+    await seamhand.ask('air 20')
+    await seamhand.ask('undo')
+
+    expect((await seamhand.ask('correct demo-1 air 12')).error?.code).toBe('wrong-state')
   })
 })

@@ -138,7 +138,7 @@ describe('the invented week', () => {
 
     if (doubtful === undefined) expect.fail('no hour of the week is in doubt')
     const { value, spread, limit } = doubtful.gust as { value: number; spread: number; limit: number }
-    // CONTRACT §2: v − 1.645 s and v + 1.645 s stand on both sides of the bound.
+    // outside contract §2: v − 1.645 s and v + 1.645 s stand on both sides of the bound.
     expect(value - 1.645 * spread).toBeLessThanOrEqual(limit)
     expect(value + 1.645 * spread).toBeGreaterThan(limit)
     const read = await seamhand.ask('spray gust 20 wind 10', { at: doubtful.reply.at, log: false })

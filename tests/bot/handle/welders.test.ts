@@ -16,7 +16,7 @@ async function after(said: readonly (readonly [text: string, at: string])[], bef
   return { robot, weld, numbers: numbersOf(robot), finding: findingOf(weld, 'coupon') }
 }
 
-/** What lapses a clearance: CONTRACT §2 (conditions changed since), §3 (half-days part at 12:00 site time), §6 (events). */
+/** What lapses a clearance: outside contract §2 (conditions changed since), §3 (half-days part at 12:00 site time), §6 (events). */
 type Lapse = readonly [why: string, said: readonly (readonly [text: string, at: string])[], lapsedBy: string | null, at?: string]
 const lapses: readonly Lapse[] = [
   ['nothing', [], null],
@@ -122,7 +122,7 @@ describe('a coupon told late', () => {
     const reply = await seamhand.ask('weld robot 41 mm film @07:30', { at: '10:00' })
 
     expect((await seamhand.entries()).at(-1)?.data).toMatchObject({ conditions: { airC: 5, windKmh: 5 } })
-    // The air has moved by 10 K since: CONTRACT §2.
+    // The air has moved by 10 K since: outside contract §2.
     expect(numbersOf(reply)).toMatchObject({ passed: true, cleared: false, lapsedBy: 'air' })
   })
 
@@ -131,14 +131,14 @@ describe('a coupon told late', () => {
     await seamhand.ask('spray deck 10', { at: '07:25' })
     await seamhand.ask('spray deck 35', { at: '09:55' })
 
-    // 90 s at 10 °C, 30 s at 35 °C: CONTRACT §7, foam.openTime.
+    // 90 s at 10 °C, 30 s at 35 °C: outside contract §7, foam.openTime.
     expect(numbersOf(await seamhand.ask('foam 90 s even @07:30', { at: '10:00' }))).toMatchObject({ verdict: 'good', scale: 1 })
     expect(numbersOf(await seamhand.ask('foam 90 s even', { at: '10:00' }))).toMatchObject({ verdict: 'cold', scale: 3 })
   })
 })
 
 describe('a coupon', () => {
-  // CONTRACT §6: passes when peel is film and the narrowest width ≥ minWidthMm; parted → cold, scorched or glossy → hot, uneven or wrinkled → uneven, else narrow.
+  // outside contract §6: passes when peel is film and the narrowest width ≥ minWidthMm; parted → cold, scorched or glossy → hot, uneven or wrinkled → uneven, else narrow.
   it.each([
     ['weld robot 38 film', 'go', true, null],
     ['weld robot 37.9 film', 'no-go', false, 'narrow'],

@@ -3,11 +3,11 @@ import { findingOf, findingsOf, fullSpray, fullSprayParts, numbersOf, seamhands 
 
 const open = seamhands()
 
-describe('the worked examples of CONTRACT §6', () => {
+describe('the worked examples of outside contract §6', () => {
   it('/strip 2 m gap 6: 2150 long, 72 of land, 4557.079633 round with corners of 25', async () => {
     const reply = await (await open()).ask('/strip 2 m gap 6')
 
-    // 1·2000 + 150; (150 − 6)/2; 2(2150 + 150) − (8 − 2π)·25, by the formulas of CONTRACT §6.
+    // 1·2000 + 150; (150 − 6)/2; 2(2150 + 150) − (8 − 2π)·25, by the formulas of outside contract §6.
     expect(numbersOf(reply)).toMatchObject({ lengthMm: 2150, widthMm: 150, landMm: 72, weldPerimeterMm: 4557.079633, cornerRadiusMm: 25 })
     expect(reply.outcome).toBe('go')
   })
@@ -99,7 +99,7 @@ describe('the full spray line without one of its statements', () => {
     for (const group of ['conditions', 'checklist', 'people'] as const) {
       expect(reply.outcomes?.[group], group).toBe(groups.includes(group) ? 'unknown' : 'go')
     }
-    // People unknown is shown beside the activity and is not its own outcome (CONTRACT §2).
+    // People unknown is shown beside the activity and is not its own outcome.
     expect(reply.activities.spray).toBe(groups.some((group) => group !== 'people') ? 'unknown' : 'go')
     expect(reply.outcome).toBe(reply.activities.spray)
     expect(reply.activities.people).toBe(reply.outcomes?.people)

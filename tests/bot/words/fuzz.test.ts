@@ -73,7 +73,7 @@ const message = fc
   .tuple(fc.constantFrom(...commands, ''), fc.array(token, { maxLength: 12 }), fc.constantFrom(' ', ', ', ''))
   .map(([command, tokens, gap]) => `${command} ${tokens.join(gap)}`)
 
-/** Bounds of every number that may come out, by its key: CONTRACT §5, wider where it gives none. */
+/** Bounds of every number that may come out, by its key: outside contract §5, wider where it gives none. */
 const bounds: Readonly<Record<string, readonly [number, number]>> = {
   airC: [-60, 60],
   substrateC: [-60, 100],

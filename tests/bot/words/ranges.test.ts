@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { refused, said } from './reader.js'
 
-/** CONTRACT §5, ends included: message with `_` for the number, unit, least, most; a least in brackets is itself outside. */
+/** outside contract §5, ends included: message with `_` for the number, unit, least, most; a least in brackets is itself outside. */
 const ranges: readonly (readonly [message: string, unit: string, min: number, max: number, open?: 'open'])[] = [
   ['air air _', 'C', -60, 60],
   ['air deck _', 'C', -60, 100],

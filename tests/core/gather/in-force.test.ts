@@ -26,7 +26,7 @@ function statement(data: Logged[3], at = noon): Logged {
   return [at, 'statement', 'day', data]
 }
 
-/** Ages of CONTRACT §7: at the bound in force, a second past it stale. */
+/** Ages of outside contract §7: at the bound in force, a second past it stale. */
 const ages: readonly (readonly [
   what: string,
   minutes: number,
@@ -257,9 +257,9 @@ describe('a forecast', () => {
     })
   })
 
-  it('more than 3 h old is stale with doubled spreads, more than 12 h old is nothing: CONTRACT §2', () => {
+  it('more than 3 h old is stale with doubled spreads, more than 12 h old is nothing: outside contract §2', () => {
     const at = (hours: number, past: number) => factsAt([], noon, forecastOf(calm, noon - hours * 3600 - past)).airC
-    // × √(1 + lead h / 24) with the lead from when it was issued: CONTRACT §7.
+    // × √(1 + lead h / 24) with the lead from when it was issued: outside contract §7.
     const spread = (hours: number) => 1.5 * Math.sqrt(1 + hours / 24)
 
     expect(at(0, 0)).toMatchObject({ value: 15, stale: false, spread: 1.5 })

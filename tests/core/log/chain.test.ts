@@ -39,7 +39,7 @@ function replaced(seq: number, row: ChainRow): ChainRow[] {
   return chain.map((old, index) => (index === seq - 1 ? row : old))
 }
 
-test('an entry is hashed as CONTRACT section 8 says: sorted members, its own and no others', () => {
+test('an entry is hashed as outside contract section 8 says: sorted members, its own and no others', () => {
   const draft = { ...draftOf(1), extra: 'not kept' }
   const { entry, canonical, hash } = link(draft, { ...key, seq: 1, loggedAt: '2026-05-04T06:11:02Z', prev: firstPrev })
   expect(canonical).toBe(

@@ -59,7 +59,7 @@ describe('fold', () => {
       data: { target: 1, data: { airC: 9 } }
     }
     const air = (entries: Parameters<typeof refold>[1]) =>
-      (refold('day:2026-05-04', entries)?.is as { latest: { airC?: { value: number } } }).latest.airC?.value
+      (refold('day:2026-05-04', entries)?.is as { latest: { airC?: { value: number } } } | undefined)?.latest.airC?.value
 
     expect(air([first, second])).toBe(12)
     expect(air([first, second, undo])).toBe(10)

@@ -37,7 +37,7 @@ describe('the outlook of a day', () => {
     expect(known).toBe(true)
     expect(activities.spray.outcome).toBe('go')
     // The sun rises before 06:00 and sets about 20:49 there (sun times are checked against NOAA in their own test): less 60 min to
-    // close up and 30 min that are a caution (CONTRACT §3), the quarter from 19:15 is the last that goes.
+    // close up and 30 min that are a caution, the quarter from 19:15 is the last that goes.
     expect(times(activities.spray.windows)).toEqual(['06:00-19:30 go'])
     expect(activities.spray.windows[0]).toMatchObject({ opens: 'daylight', closes: 'daylight' })
     expect(activities.spray.toRead).toEqual([
@@ -60,12 +60,12 @@ describe('the outlook of a day', () => {
 
   test('a forecast issued more than 12 h before says nothing; the afternoon of a fresh one is not called old', () => {
     expect(look(day(() => ({}), '2026-05-05T00:00:00Z', '2026-05-03T15:00:00Z')).known).toBe(false)
-    // 20:00 lies 17 h after the issue: the age counts from now (CONTRACT §2).
+    // 20:00 lies 17 h after the issue: the age counts from now.
     expect(look(day()).activities.weld.bands.some(({ outcome }) => outcome === 'unknown')).toBe(false)
   })
 
   test('an estimate too near a limit is unknown, more so later in the day', () => {
-    // Mean wind limit for people 37 km/h, spread 5 km/h × √(1 + lead / 24 h), 1.645 of it (CONTRACT §2, §7).
+    // Mean wind limit for people 37 km/h, spread 5 km/h × √(1 + lead / 24 h), 1.645 of it.
     const margin = (leadH: number) => 1.645 * 5 * Math.sqrt(1 + leadH / 24)
     const windKmh = 37 - (margin(3) + margin(16)) / 2
     const { people } = look(day(() => ({ windKmh, gustKmh: windKmh }))).activities
@@ -77,7 +77,7 @@ describe('the outlook of a day', () => {
 
   test('rain shuts a window; what binds is named', () => {
     const { spray, weld } = look(day((hour) => (hour >= 12 ? { rainMm: 2, rainChancePct: 90 } : {}))).activities
-    // An hour before the rain of 12:00 the hour to close up reaches into it (CONTRACT §3, closing-up time 60 min).
+    // An hour before the rain of 12:00 the hour to close up reaches into it.
     expect(times(spray.windows)).toEqual(['06:00-11:15 go'])
     expect(spray.windows[0]?.closes).toBe('rain-coming')
     // Rain coming never stops welding; rain falling does.
@@ -124,7 +124,7 @@ describe('the outlook of a day', () => {
     const memory = emptyMemory()
     const today = { ...memory.today, latest: { windKmh: { value: 30, at: now } } }
     const { spray } = look(day(), now, { ...memory, today } as typeof memory).activities
-    // 60 min old is still in force at 06:30 (CONTRACT §7).
+    // 60 min old is still in force at 06:30.
     expect(times(spray.windows)).toEqual(['06:45-19:30 go'])
   })
 

@@ -76,7 +76,7 @@ describe('weatherAt: instants', () => {
 })
 
 describe('weatherAt: values of the preceding hour', () => {
-  // CONTRACT §2: at 12:00 sharp the hour 12–13 counts; reference rows wea-008 … wea-012: stamped 13:00, they cover 12:00–13:00.
+  // outside contract §2: at 12:00 sharp the hour 12–13 counts; reference rows wea-008 … wea-012: stamped 13:00, they cover 12:00–13:00.
   it.each([
     ['2026-05-04T12:00:00Z', 2, 60, true, 100],
     ['2026-05-04T12:59:59Z', 2, 60, true, 100],

@@ -10,7 +10,7 @@ import type { Route } from './write.js'
 const holdMs = 20_000
 const firstShown = 500
 
-/** CONTRACT §12: messages of a site after a ts; without a user only what all see. */
+/** Messages of a site after a ts; without a user only what all see. */
 export const getMessages: Route = async (world, _req, res, url) => {
   const { searchParams: query } = url
   const user = query.get('user')

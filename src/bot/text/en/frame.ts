@@ -19,7 +19,8 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     site: 'show or set a site',
     help: 'this list, or one command',
     me: 'your language and units',
-    undo: 'undo what you logged within 10 min'
+    undo: 'undo what you logged within 10 min',
+    correct: 'put other values in place of an entry’s: both stay in the record'
   },
   cautions: {
     isocyanates: `Isocyanates: gloves, eyes, breathing protection, keep others away. ${local}`,

@@ -149,7 +149,8 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     me: 'your settings',
     asSite: 'as the site',
     undone: (ids) => `undone: ${ids}`,
-    nothingUndone: 'nothing to undo'
+    nothingUndone: 'nothing to undo',
+    corrected: (id) => `corrected: ${id}`
   },
   help: {
     commands: 'commands',

@@ -19,7 +19,8 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     site: 'ver o ajustar una obra',
     help: 'esta lista, o un comando',
     me: 'su idioma y sus unidades',
-    undo: 'deshacer lo que anotó en los últimos 10 min'
+    undo: 'deshacer lo que anotó en los últimos 10 min',
+    correct: 'poner otros valores en lugar de los de una anotación: las dos quedan en el registro'
   },
   cautions: {
     isocyanates: `Isocianatos: guantes, ojos, protección respiratoria, nadie cerca. ${local}`,

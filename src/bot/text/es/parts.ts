@@ -150,7 +150,8 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     me: 'sus ajustes',
     asSite: 'como la obra',
     undone: (ids, count) => `${count === 1 ? 'deshecho' : 'deshechos'}: ${ids}`,
-    nothingUndone: 'nada que deshacer'
+    nothingUndone: 'nada que deshacer',
+    corrected: (id) => `corregido: ${id}`
   },
   help: {
     commands: 'comandos',

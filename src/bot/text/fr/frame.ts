@@ -19,7 +19,8 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     site: 'voir ou régler un chantier',
     help: 'cette liste, ou une commande',
     me: 'votre langue et vos unités',
-    undo: 'annuler ce que vous avez noté depuis moins de 10 min'
+    undo: 'annuler ce que vous avez noté depuis moins de 10 min',
+    correct: 'mettre d’autres valeurs à la place d’une note : les deux restent au relevé'
   },
   cautions: {
     isocyanates: `Isocyanates : gants, yeux, protection respiratoire, personne à côté. ${local}`,

@@ -150,7 +150,8 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     me: 'vos réglages',
     asSite: 'comme le chantier',
     undone: (ids, count) => `${count === 1 ? 'annulé' : 'annulés'} : ${ids}`,
-    nothingUndone: 'rien à annuler'
+    nothingUndone: 'rien à annuler',
+    corrected: (id) => `corrigé : ${id}`
   },
   help: {
     commands: 'commandes',

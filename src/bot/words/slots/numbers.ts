@@ -10,7 +10,7 @@ const long = { unit: 'm', metric: 'm', us: 'ft' } as const satisfies Scale
 const area = { unit: 'm2', metric: 'm2', us: 'ft2' } as const satisfies Scale
 const count = { unit: null, metric: null, us: null } as const satisfies Scale
 
-/** Every number that may be said: units and ranges of CONTRACT §5; where it gives no range, one that no roof reaches. */
+/** Every number that may be said: units and ranges; where the trade gives no range, one that no roof reaches. */
 export const slots = {
   air: { label: 'air', ...temperature, min: -60, max: 60 },
   substrate: { label: 'substrate', ...temperature, min: -60, max: 100 },

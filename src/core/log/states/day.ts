@@ -1,6 +1,6 @@
 import type { Instant } from '../../instant.js'
 import type { FoamVerdict, LaidData, ReadingData, StatementData, WelderData } from '../data.js'
-import { noteAll, type Noted, type Step } from './noted.js'
+import { type Noted, noteAll, type Step } from './noted.js'
 
 type Latest = { readonly [K in keyof (ReadingData & StatementData)]?: Noted<NonNullable<(ReadingData & StatementData)[K]>> }
 
@@ -18,10 +18,34 @@ export interface DayState {
 
 export const emptyDay: DayState = { latest: {}, rainFellAt: null, thunderHeardAt: null, welders: {}, laidAt: null, areaM2: 0, robotM: 0, handM: 0 }
 
-const readingKeys = ['airC', 'substrateC', 'sheetC', 'rhPct', 'dewPointC', 'windKmh', 'gustKmh', 'sunWm2'] as const satisfies readonly (keyof ReadingData)[]
+const readingKeys = [
+  'airC',
+  'substrateC',
+  'sheetC',
+  'rhPct',
+  'dewPointC',
+  'windKmh',
+  'gustKmh',
+  'sunWm2'
+] as const satisfies readonly (keyof ReadingData)[]
 const statementKeys = [
-  'rainFalling', 'rainChancePct', 'thunder', 'substrateDry', 'fleeceDry', 'lapDry', 'substrateClean', 'lapClean', 'intakes', 'sheet',
-  'tight', 'purged', 'nozzle', 'tested', 'thumbTest', 'lead', 'toolV'
+  'rainFalling',
+  'rainChancePct',
+  'thunder',
+  'substrateDry',
+  'fleeceDry',
+  'lapDry',
+  'substrateClean',
+  'lapClean',
+  'intakes',
+  'sheet',
+  'tight',
+  'purged',
+  'nozzle',
+  'tested',
+  'thumbTest',
+  'lead',
+  'toolV'
 ] as const satisfies readonly (keyof StatementData)[]
 const keys: ReadonlySet<string> = new Set([...readingKeys, ...statementKeys])
 const startUpKeys = ['tight', 'purged', 'nozzle', 'tested'] as const

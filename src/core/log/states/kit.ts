@@ -24,8 +24,18 @@ export interface KitState {
 
 export function emptyKit(name: string): KitState {
   return {
-    name, isoC: null, resinC: null, mixed: null, mixedAt: null, expiresOn: null, place: null, placeC: null,
-    lot: null, usedM2: 0, empty: false, foam: null
+    name,
+    isoC: null,
+    resinC: null,
+    mixed: null,
+    mixedAt: null,
+    expiresOn: null,
+    place: null,
+    placeC: null,
+    lot: null,
+    usedM2: 0,
+    empty: false,
+    foam: null
   }
 }
 

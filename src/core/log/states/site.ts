@@ -23,8 +23,14 @@ export interface SiteState {
 }
 
 export const emptySite: SiteState = {
-  settings: {}, compatibility: null, deckMoisturePassed: null, kit: null,
-  voids: { highest: 0, total: 0, passed: 0, unsettled: {} }, areaM2: 0, weldedM: 0, laidSheets: 0
+  settings: {},
+  compatibility: null,
+  deckMoisturePassed: null,
+  kit: null,
+  voids: { highest: 0, total: 0, passed: 0, unsettled: {} },
+  areaM2: 0,
+  weldedM: 0,
+  laidSheets: 0
 }
 
 export function stepSite(state: SiteState, step: Step): SiteState {

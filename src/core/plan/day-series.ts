@@ -1,0 +1,39 @@
+import type { Instant } from '../instant.js'
+import type { LimitsSheet } from '../limits/sheet.js'
+import { type WeatherAt, weatherAt } from '../weather/at.js'
+import type { Forecast } from '../weather/forecast.js'
+import { ageOf } from '../weather/lookup.js'
+import type { DaySeries, RainBar } from './day-chart.js'
+
+const stepS = 1800
+const hourS = 3600
+/** A local day has at most 25 hours, and one more mark than steps. */
+const mostSteps = 52
+
+/** Lines and bars of a span of at most 26 h by the forecast alone, as known at `now`: nothing of the surface. Pure. */
+export function forecastSeries(forecast: Forecast | null, now: Instant, from: Instant, to: Instant, spread: LimitsSheet['spread']): DaySeries {
+  const count = Math.min(mostSteps, Math.floor((to - from) / stepS))
+  const instants = Array.from({ length: Math.max(0, count) + 1 }, (_, index) => from + index * stepS)
+  const all = instants.map((at) => ({ at, weather: weatherAt(forecast, now, at, spread) }))
+  const line = (name: 'airC' | 'dewPointC' | 'windKmh' | 'gustKmh') => all.map(({ at, weather }) => ({ at, value: fact(weather, name) }))
+  return {
+    airC: line('airC'),
+    dewPointC: line('dewPointC'),
+    substrateC: null,
+    windKmh: line('windKmh'),
+    gustKmh: line('gustKmh'),
+    rain: rainBars(forecast, now, from, to)
+  }
+}
+
+function fact(weather: WeatherAt, name: 'airC' | 'dewPointC' | 'windKmh' | 'gustKmh'): number | null {
+  return weather[name].value
+}
+
+/** Sums belong to the hour before; the 6-hour steps of the later days are bars of 6 hours. */
+function rainBars(forecast: Forecast | null, now: Instant, from: Instant, to: Instant): readonly RainBar[] {
+  if (forecast === null || ageOf(forecast, now) === 'dead') return []
+  return forecast.hours
+    .filter((hour) => hour.at > from && hour.at - hourS < to)
+    .map((hour) => ({ from: hour.at - hourS, to: hour.at, mmPerHour: hour.rainMm, chancePct: hour.rainChancePct }))
+}
