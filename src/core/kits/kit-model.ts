@@ -36,7 +36,7 @@ export interface KitCourses {
 }
 
 /** Longest step. */
-export const stepS = 300
+const stepS = 300
 /** Kits are followed this long at most. */
 const mostS = 10 * 86_400
 /** The first steps after a jump of the surroundings are shorter: the shell moves at once. */

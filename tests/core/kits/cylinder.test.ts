@@ -28,7 +28,8 @@ function near(one: Row, name: string, value: number | undefined): void {
   expect(Math.abs((value ?? Number.NaN) - expected(one, name)), `${one.id} ${name}: ${one.source}`).toBeLessThanOrEqual(tolerance(one, name))
 }
 
-/** Groups 4a and 4c: how each row is reached. What is not: diameter and Bi of the-003, τ of the-004 and the-005, which are inputs here. */
+/** Groups 4a and 4c: how each row is reached. What is not: diameter and Bi of the-003, τ of the-004 and the-005, which are inputs here; Lc, Bi and τ of the-002 and the-012 to the-015, arithmetic on
+ * the inputs that no formula gives. */
 describe('published rows, lumped', () => {
   it('the-002: a cylinder in air', () => {
     const one = row('the-002')
