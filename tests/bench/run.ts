@@ -5,7 +5,7 @@ import { benchRules } from './rules.js'
 import { benchSprayHttp } from './spray-http.js'
 
 /** One measurement: what, beside whom, and whether its bar holds. A value is a ratio of medians in one run. */
-export interface Measured {
+interface Measured {
   readonly name: string
   readonly peer: string
   readonly value: number

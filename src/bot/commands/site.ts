@@ -2,6 +2,7 @@ import type { SiteSettings } from '../../core/site.js'
 import { defaultSettings } from '../../core/site.js'
 import { type Beside, type Done, type OnSite, refuse, told } from '../context.js'
 import { toJsonObject } from '../json.js'
+import { openSession } from '../session/session.js'
 import type { Said, SiteChange } from '../words/said.js'
 
 export async function siteShow(_said: Extract<Said, { command: 'site show' }>, { session }: OnSite): Promise<Done> {
@@ -32,20 +33,23 @@ function unknownChoice(change: SiteChange, sheets: readonly string[], substrates
   return null
 }
 
-/** Makes a site; its first settings are what it was made with. */
+/** Makes a site. What it was made with is its first entry, so that the record shows who set it and no one changes it unseen. */
 export async function siteNew(said: Extract<Said, { command: 'site new' }>, { ask, ports }: Beside): Promise<Done> {
   if (ask.role !== 'supervisor') return refuse('not-allowed', 'new', { who: 'supervisor' })
-  const base: SiteSettings = {
-    ...defaultSettings,
-    lang: ports.lang,
-    units: ports.units,
-    lat: said.lat,
-    lon: said.lon,
-    zone: said.zone,
-    channel: ask.channel
-  }
-  const key = { workspace: ask.workspace, site: said.name }
-  const made = ask.log ? await ports.store.createSite(key, base) : (await ports.store.view(key)) === null
-  if (!made) return refuse('wrong-state', said.name, { label: 'site', state: 'exists' })
-  return told({ command: 'site', site: said.name, numbers: { site: toJsonObject(base) } })
+  const { name, lat, lon, zone } = said
+  const key = { workspace: ask.workspace, site: name }
+  const base: SiteSettings = { ...defaultSettings, lang: ports.lang, units: ports.units, lat, lon, zone, channel: ask.channel }
+  const taken = refuse('wrong-state', name, { label: 'site', state: 'exists' })
+  if (!ask.log) return (await ports.store.view(key)) === null ? made(name, base, []) : taken
+  if (!(await ports.store.createSite(key, base))) return taken
+  const appended = await ports.store.append<readonly string[]>(key, ask.at, null, async (view) => {
+    const session = await openSession(ask, view)
+    await session.log('setting', 'site', base)
+    return session.batch(session.ids())
+  })
+  return made(name, base, appended?.reply ?? [])
+}
+
+function made(site: string, base: SiteSettings, logged: readonly string[]): Done {
+  return told({ command: 'site', site, numbers: { site: toJsonObject(base) }, logged })
 }
