@@ -4,6 +4,7 @@ import { emptySite } from '../../core/log/states/site.js'
 import { worst } from '../../core/outcome.js'
 import { type Done, type OnSite, told } from '../context.js'
 import { factsNow } from '../decision/facts-now.js'
+import { timesOfKit } from '../decision/kit-times.js'
 import { logKit } from '../decision/log-facts.js'
 import { iso } from '../json.js'
 import { firstKit } from '../session/remember.js'
@@ -20,6 +21,10 @@ export async function kit(said: Extract<Said, { command: 'kit' }>, on: OnSite, a
   const findings = decide('spray', facts, on.sheet).findings.filter(({ rule }) => judged.has(rule))
   const { isoC, resinC } = facts.kit
   const state = (await session.state(`kit:${name}`)) ?? emptyKit(name)
+  const { settings, now } = session
+  const all = await allKits(on)
+  const boxC = all.find((each) => each.place?.value === 'box' && each.placeC !== null)?.placeC ?? null
+  const times = timesOfKit(state, { settings, sheet: on.sheet, forecast: on.forecast, boxC, now })
   return told({
     command: 'kit',
     outcome: worst(findings.map(({ outcome }) => outcome)),
@@ -28,24 +33,24 @@ export async function kit(said: Extract<Said, { command: 'kit' }>, on: OnSite, a
       kit: name,
       isoC: isoC.value ?? state.isoC?.value ?? null,
       resinC: resinC.value ?? state.resinC?.value ?? null,
-      shellC: null,
-      meanC: null,
-      coreC: null,
-      readyAt: null,
-      coldAt: null,
-      startBy: null,
-      kits: await allKits(on)
+      shellC: times.shellC,
+      meanC: times.meanC,
+      coreC: times.coreC,
+      readyAt: iso(times.readyAt),
+      coldAt: iso(times.coldAt),
+      startBy: iso(times.startBy),
+      kits: all.map(shownKit)
     }
   })
 }
 
-async function allKits({ session }: OnSite) {
+async function allKits({ session }: OnSite): Promise<readonly KitState[]> {
   const rows = await session.view.states('kit:')
   const names = new Set(rows.map(({ subject }) => subject.slice('kit:'.length)))
   const now = ((await session.state('site')) ?? emptySite).kit
   if (now !== null) names.add(now)
   const kits = await Promise.all([...names].sort().map((name) => session.state(`kit:${name}`)))
-  return kits.flatMap((state) => (state === null ? [] : [shownKit(state)]))
+  return kits.flatMap((state) => state ?? [])
 }
 
 function shownKit(kit: KitState) {
