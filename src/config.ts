@@ -12,7 +12,11 @@ const schema = z.object({
   SEAMHAND_LIMITS: z.string().min(1).optional(),
   SEAMHAND_WEATHER: z.string().default('met,nws,open-meteo').transform(weatherChoice),
   SEAMHAND_CONTACT: z.string().regex(/[@.]/, 'must be an e-mail address or a web address').optional(),
-  MET_URL: z.url().default('https://api.met.no/weatherapi/locationforecast/2.0'),
+  MET_URL: webAddress().optional(),
+  NWS_URL: webAddress().optional(),
+  OPEN_METEO_URL: webAddress().optional(),
+  OPEN_METEO_KEY: z.string().regex(/^\S+$/, 'must be a key without spaces').optional(),
+  OPEN_METEO_NON_COMMERCIAL: z.stringbool('must be true or false').default(false),
   SLACK_SIGNING_SECRET: z.string().min(1).optional(),
   SLACK_BOT_TOKEN: z.string().startsWith('xoxb-', 'must be a bot token, xoxb-…').optional(),
   SLACK_APP_TOKEN: z.string().startsWith('xapp-', 'must be an app token, xapp-…').optional(),
@@ -21,6 +25,10 @@ const schema = z.object({
   SEAMHAND_UNITS: z.enum(['metric', 'us']).default('metric'),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']).default('info')
 })
+
+function webAddress() {
+  return z.url({ protocol: /^https?$/, error: 'must be an http or https address' })
+}
 
 export type WeatherChoice =
   | { readonly kind: 'live'; readonly order: readonly string[] }
@@ -66,6 +74,12 @@ function slackChoice({
   return 'SLACK_BOT_TOKEN: not enough alone: set SLACK_SIGNING_SECRET (HTTP) or SLACK_APP_TOKEN (Socket Mode) too'
 }
 
+/** The key travels to this address as well. */
+function openMeteoProblem({ OPEN_METEO_URL: url, OPEN_METEO_KEY: key }: z.infer<typeof schema>): string | null {
+  if (url === undefined || key === undefined || safeAddress(url)) return null
+  return 'OPEN_METEO_URL: must be https where OPEN_METEO_KEY is set; plain http only for this machine'
+}
+
 /** Names of the settings, for the check that the README lists them all. */
 export const settingNames: readonly string[] = Object.keys(schema.shape)
 
@@ -80,6 +94,8 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
   const problems = read.success ? [] : read.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`)
   const slack = read.success ? slackChoice(read.data) : null
   if (typeof slack === 'string') problems.push(slack)
-  if (!read.success || typeof slack === 'string') throw new ConfigError(problems.join('\n'))
+  const openMeteo = read.success ? openMeteoProblem(read.data) : null
+  if (openMeteo !== null) problems.push(openMeteo)
+  if (!read.success || typeof slack === 'string' || openMeteo !== null) throw new ConfigError(problems.join('\n'))
   return { ...read.data, slack }
 }

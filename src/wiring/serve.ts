@@ -35,7 +35,7 @@ interface Running {
 export async function serve(config: Config, wired: Wired, stopped: Promise<unknown>): Promise<number> {
   const store = await wired.openStore(null)
   const database = wired.databaseOf(store)
-  const live = liveFrom(config, database)
+  const live = liveFrom(config, database, (what, message) => wired.log.warn(what, message))
   const now = wired.terminal.now
   const weather: Weather = weatherOf(choiceOf(config), () => live, now())
   const ports: Ports = { store, weather, sheets: wired.sheets(null), ...wired.defaults }

@@ -41,7 +41,11 @@ export function wire(config: Config, terminal: Terminal, server: boolean): Wired
       return store
     },
     weather: async (choice, issuedAt, store) =>
-      weatherOf(choice ?? choiceOf(config), () => refreshedFirst(liveFrom(config, databaseOf(store))), issuedAt),
+      weatherOf(
+        choice ?? choiceOf(config),
+        () => refreshedFirst(liveFrom(config, databaseOf(store), (what, message) => log.warn(what, message))),
+        issuedAt
+      ),
     sheets: (file) => (file === null ? standard : orStop(() => onlySheet(file, folder))),
     resolveSheet: resolveKept,
     manifest: manifestYaml,

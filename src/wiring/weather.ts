@@ -4,19 +4,32 @@ import { weatherTable } from '../adapters/store/weather-table.js'
 import { Stop } from '../adapters/terminal/io.js'
 import { readWeatherFile, WeatherFileError } from '../adapters/weather/file.js'
 import { fixedWeather, sampleWeather, sampleWhereInvented } from '../adapters/weather/index.js'
-import { type LiveWeather, liveWeather } from '../adapters/weather/live.js'
+import { type LiveOptions, type LiveWeather, liveWeather } from '../adapters/weather/live.js'
+import type { LiveSource } from '../adapters/weather/live-source.js'
 import { metSource } from '../adapters/weather/met/source.js'
+import { nwsSource } from '../adapters/weather/nws/source.js'
+import { openMeteoSource } from '../adapters/weather/open-meteo/source.js'
 import type { Weather } from '../bot/ports.js'
-import type { Config } from '../config.js'
+import { type Config, weatherSources } from '../config.js'
 import { engineVersion } from '../core/engine.js'
 import type { Instant } from '../core/instant.js'
 
-/** The live sources of the settings over what was fetched before; without a contact there are none. */
-export function liveFrom(config: Config, database: Database): LiveWeather {
-  const contact = config.SEAMHAND_CONTACT
-  const wanted = config.SEAMHAND_WEATHER.kind === 'live' ? config.SEAMHAND_WEATHER.order : ['met']
-  const sources = contact === undefined || !wanted.includes('met') ? [] : [metSource({ baseUrl: config.MET_URL, contact, version: engineVersion })]
-  return liveWeather({ sources, store: weatherTable(database) })
+/** The live sources of the settings, in their order, over what was fetched before; without a contact there are none. */
+export function liveFrom(config: Config, database: Database, note: LiveOptions['note']): LiveWeather {
+  const { SEAMHAND_CONTACT: contact, SEAMHAND_WEATHER: set } = config
+  const order = [...new Set(set.kind === 'live' ? set.order : weatherSources)]
+  const sources = contact === undefined ? [] : order.map((name) => sourceOf(name, contact, config))
+  return liveWeather({ sources: sources.filter((source) => source !== null), store: weatherTable(database), note })
+}
+
+/** Null where the settings leave a source off: the free service of Open-Meteo is for non-commercial use. */
+function sourceOf(name: string, contact: string, config: Config): LiveSource | null {
+  const who = { contact, version: engineVersion }
+  if (name === 'met') return metSource({ ...who, baseUrl: config.MET_URL ?? null })
+  if (name === 'nws') return nwsSource({ ...who, baseUrl: config.NWS_URL ?? null })
+  const key = config.OPEN_METEO_KEY ?? null
+  if (key === null && !config.OPEN_METEO_NON_COMMERCIAL) return null
+  return openMeteoSource({ ...who, baseUrl: config.OPEN_METEO_URL ?? null, key })
 }
 
 /** What a choice means: `none`, `sample`, `live` or a file. Throws a Stop that names a file it cannot read. */

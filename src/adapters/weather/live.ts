@@ -1,8 +1,8 @@
 import type { Weather } from '../../bot/ports.js'
-import type { Instant } from '../../core/instant.js'
-import { type Forecast, makeForecast } from '../../core/weather/forecast.js'
-import { mergeHours } from '../../core/weather/hours.js'
+import { type Instant, toIso } from '../../core/instant.js'
+import { ageOf } from '../../core/weather/lookup.js'
 import type { Fetched, LiveSource } from './live-source.js'
+import { newest } from './newest.js'
 import { SourceDown } from './source-down.js'
 import { cellOf, type FetchedForecast, type WeatherStore } from './weather-store.js'
 
@@ -20,33 +20,67 @@ export interface LiveOptions {
   /** In the order in which they are asked. */
   readonly sources: readonly LiveSource[]
   readonly store: WeatherStore
+  /** For the operator's log: a source that is down, or one that says that it soon will be. */
+  readonly note: (what: { readonly source: string; readonly retryAt: string | null }, message: string) => void
 }
 
-/** How far back kept hours are put before a forecast: the surfaces need last night. */
-const historyS = 48 * 3600
-/** A question asked while a fetch was under way may still use it; one about the past may not use what came later. */
-const slackS = 300
-
-/** Weather from live sources: `at` answers from the store alone, `refresh` fills it. */
-export function liveWeather({ sources, store }: LiveOptions): LiveWeather {
+/**
+ * Weather from live sources: `at` answers from the store alone, `refresh` fills it. The next source is asked while those before
+ * it are down, do not cover the place, or have nothing that was issued within 3 h.
+ */
+export function liveWeather(options: LiveOptions): LiveWeather {
+  const { sources, store } = options
   // Only spares a source that is down; the answers themselves are kept in the store.
   const pausedUntil = new Map<string, Instant>()
   return {
-    at: (place, now) => newest(sources, store, place, now),
+    at: (place, now) => newest(sources, store, cellOf(place.lat, place.lon), now),
     refresh: async (place, now) => {
-      const cell = cellOf(place.lat, place.lon)
+      let best: Refreshed = 'down'
       for (const source of sources.filter((one) => one.covers(place.lat, place.lon))) {
-        const known = await store.latest(cell, source.name)
-        if (known !== null && now < known.expiresAt) return 'kept'
-        const key = `${source.name} ${cell}`
-        if (now < (pausedUntil.get(key) ?? Number.NEGATIVE_INFINITY)) continue
-        const fetched = await ask(source, cell, known, now)
-        if (fetched instanceof SourceDown) pausedUntil.set(key, fetched.retryAt)
-        else return keep(store, cell, source.name, fetched, known, now)
+        const { refreshed, issuedAt } = await refreshOne(options, pausedUntil, source, cellOf(place.lat, place.lon), now)
+        if (worth[refreshed] > worth[best]) best = refreshed
+        if (issuedAt !== null && ageOf({ issuedAt }, now) === 'fresh') break
       }
-      return 'down'
+      return best
     }
   }
+}
+
+const worth: Readonly<Record<Refreshed, number>> = { fresh: 3, unchanged: 2, kept: 1, down: 0 }
+
+/** What became of one source, and when that which it last had to say was issued. */
+interface One {
+  readonly refreshed: Refreshed
+  readonly issuedAt: Instant | null
+}
+
+const nothing: One = { refreshed: 'down', issuedAt: null }
+
+async function refreshOne(
+  { store, note }: LiveOptions,
+  pausedUntil: Map<string, Instant>,
+  source: LiveSource,
+  cell: string,
+  now: Instant
+): Promise<One> {
+  const { name } = source
+  const known = await store.latest(cell, name)
+  if (known !== null && now < known.expiresAt) return { refreshed: 'kept', issuedAt: known.issuedAt }
+  if ([name, `${name} ${cell}`].some((key) => now < (pausedUntil.get(key) ?? Number.NEGATIVE_INFINITY))) return nothing
+  const fetched = await ask(source, cell, known, now)
+  if (fetched instanceof SourceDown) {
+    const { status, retryAt, message } = fetched
+    pausedUntil.set(forAll(status) ? name : `${name} ${cell}`, retryAt)
+    note({ source: name, retryAt: toIso(retryAt) }, message)
+    return nothing
+  }
+  if (fetched.kind === 'fresh' && fetched.note !== null) note({ source: name, retryAt: null }, fetched.note)
+  return keep(store, cell, name, fetched, known, now)
+}
+
+/** Away, or refusing us: that holds for every place. Anything else may be the fault of this one. */
+function forAll(status: number | null): boolean {
+  return status === null || status === 401 || status === 403 || status === 429
 }
 
 async function ask(source: LiveSource, cell: string, known: FetchedForecast | null, now: Instant): Promise<Fetched | SourceDown> {
@@ -60,32 +94,13 @@ async function ask(source: LiveSource, cell: string, known: FetchedForecast | nu
   }
 }
 
-async function keep(
-  store: WeatherStore,
-  cell: string,
-  source: string,
-  fetched: Fetched,
-  known: FetchedForecast | null,
-  now: Instant
-): Promise<'fresh' | 'unchanged'> {
+async function keep(store: WeatherStore, cell: string, source: string, fetched: Fetched, known: FetchedForecast | null, now: Instant): Promise<One> {
   if (fetched.kind === 'fresh') {
     const { forecast, expiresAt, lastModified } = fetched
-    await store.save(cell, source, { fetchedAt: now, issuedAt: forecast.issuedAt, expiresAt, lastModified, forecast })
-  } else if (known !== null) await store.save(cell, source, { ...known, expiresAt: fetched.expiresAt })
-  return fetched.kind
-}
-
-/** The answer fetched last: a later source of the order is only ever asked while the ones before it are down. */
-async function newest(sources: readonly LiveSource[], store: WeatherStore, place: Place, now: Instant): Promise<Forecast | null> {
-  const cell = cellOf(place.lat, place.lon)
-  let best: FetchedForecast | null = null
-  for (const source of sources) {
-    const kept = await store.latest(cell, source.name)
-    if (kept !== null && kept.fetchedAt <= now + slackS && (best === null || kept.fetchedAt > best.fetchedAt)) best = kept
+    const { issuedAt } = forecast
+    await store.save(cell, source, { fetchedAt: now, issuedAt, expiresAt, lastModified, forecast })
+    return { refreshed: 'fresh', issuedAt }
   }
-  if (best === null) return null
-  const { forecast } = best
-  const firstAt = forecast.hours[0]?.at ?? now
-  const history = await store.hours(cell, firstAt - historyS, firstAt)
-  return history.length === 0 ? forecast : makeForecast({ ...forecast, hours: mergeHours(history, forecast.hours) })
+  if (known !== null) await store.save(cell, source, { ...known, expiresAt: fetched.expiresAt })
+  return { refreshed: 'unchanged', issuedAt: known?.issuedAt ?? null }
 }

@@ -7,7 +7,7 @@ const staleAfterS = 3 * hourS
 const deadAfterS = 12 * hourS
 
 /** How old a forecast is as of `now`: issued more than 3 h ago it is stale, more than 12 h ago it says nothing any more. */
-export function ageOf(forecast: Forecast, now: Instant): 'fresh' | 'stale' | 'dead' {
+export function ageOf(forecast: Pick<Forecast, 'issuedAt'>, now: Instant): 'fresh' | 'stale' | 'dead' {
   const ageS = now - forecast.issuedAt
   if (!(ageS <= deadAfterS)) return 'dead'
   return ageS > staleAfterS ? 'stale' : 'fresh'

@@ -8,6 +8,7 @@ import { iso } from '../../support/instant.js'
 import { memoryWeatherStore } from '../../support/weather-store.js'
 
 const noon = iso('2026-05-04T12:00:00Z')
+const note = () => undefined
 const place = { lat: 50.004, lon: 8.0049, zone: 'Europe/Berlin', invented: false }
 
 /** A source that answers from a list, and notes what it was asked. */
@@ -32,13 +33,13 @@ function fresh(
   expiresAt: number,
   hours = [hour('2026-05-04T12:00:00Z', { airC: 10 }), hour('2026-05-04T13:00:00Z', { airC: 11, rainMm: 0 })]
 ): Fetched {
-  return { kind: 'fresh', forecast: forecastOf(issuedAt, hours), expiresAt, lastModified: `changed ${issuedAt}`, body: '{}' }
+  return { kind: 'fresh', forecast: forecastOf(issuedAt, hours), expiresAt, lastModified: `changed ${issuedAt}`, body: '{}', note: null }
 }
 
 describe('liveWeather', () => {
   it('answers from the store alone, and has nothing before the first fetch', async () => {
     const { source, asked } = scripted('met', [])
-    const weather = liveWeather({ sources: [source], store: memoryWeatherStore() })
+    const weather = liveWeather({ sources: [source], store: memoryWeatherStore(), note })
     expect(await weather.at(place, noon)).toBeNull()
     expect(asked).toEqual([])
   })
@@ -49,7 +50,7 @@ describe('liveWeather', () => {
       { kind: 'unchanged', expiresAt: noon + 3600 },
       fresh('2026-05-04T12:50:00Z', noon + 7200)
     ])
-    const weather = liveWeather({ sources: [source], store: memoryWeatherStore() })
+    const weather = liveWeather({ sources: [source], store: memoryWeatherStore(), note })
     expect(await weather.refresh(place, noon)).toBe('fresh')
     expect(await weather.refresh(place, noon + 1799)).toBe('kept')
     expect(await weather.refresh(place, noon + 1800)).toBe('unchanged')
@@ -61,7 +62,7 @@ describe('liveWeather', () => {
 
   it('asks once for all places of a cell of 2 decimals, for its middle', async () => {
     const { source, asked } = scripted('met', [fresh('2026-05-04T11:30:00Z', noon + 1800)])
-    const weather = liveWeather({ sources: [source], store: memoryWeatherStore() })
+    const weather = liveWeather({ sources: [source], store: memoryWeatherStore(), note })
     await weather.refresh(place, noon)
     expect(await weather.refresh({ ...place, lat: 49.996, lon: 7.9951 }, noon)).toBe('kept')
     expect(asked).toEqual([{ lat: 50, lon: 8, lastModified: null }])
@@ -71,7 +72,7 @@ describe('liveWeather', () => {
   it('falls back in order, spares the one that is down, and returns to it', async () => {
     const first = scripted('met', [new SourceDown('away', 503, noon + 600), fresh('2026-05-04T12:15:00Z', noon + 3600)])
     const second = scripted('nws', [fresh('2026-05-04T11:00:00Z', noon + 300), { kind: 'unchanged', expiresAt: noon + 500 }])
-    const weather = liveWeather({ sources: [first.source, second.source], store: memoryWeatherStore() })
+    const weather = liveWeather({ sources: [first.source, second.source], store: memoryWeatherStore(), note })
     expect(await weather.refresh(place, noon)).toBe('fresh')
     expect(await weather.refresh(place, noon + 400)).toBe('unchanged')
     expect(first.asked).toHaveLength(1)
@@ -82,7 +83,7 @@ describe('liveWeather', () => {
 
   it('is down when none answers, still answering with what was kept', async () => {
     const { source } = scripted('met', [fresh('2026-05-04T11:30:00Z', noon + 60), new SourceDown('slow', null, noon + 400)])
-    const weather = liveWeather({ sources: [source], store: memoryWeatherStore() })
+    const weather = liveWeather({ sources: [source], store: memoryWeatherStore(), note })
     await weather.refresh(place, noon)
     expect(await weather.refresh(place, noon + 60)).toBe('down')
     expect(await weather.refresh(place, noon + 399)).toBe('down')
@@ -90,12 +91,12 @@ describe('liveWeather', () => {
   })
 
   it('does not ask a source that does not cover the place', async () => {
-    const weather = liveWeather({ sources: [scripted('nws', [], false).source], store: memoryWeatherStore() })
+    const weather = liveWeather({ sources: [scripted('nws', [], false).source], store: memoryWeatherStore(), note })
     expect(await weather.refresh(place, noon)).toBe('down')
   })
 
   it('does not take a bug for a source that is down', async () => {
-    const weather = liveWeather({ sources: [scripted('met', [new TypeError('bug')]).source], store: memoryWeatherStore() })
+    const weather = liveWeather({ sources: [scripted('met', [new TypeError('bug')]).source], store: memoryWeatherStore(), note })
     await expect(weather.refresh(place, noon)).rejects.toThrow(TypeError)
   })
 
@@ -106,7 +107,7 @@ describe('liveWeather', () => {
       hour('2026-05-04T13:00:00Z', { airC: 9 })
     ])
     const { source } = scripted('met', [early, fresh('2026-05-04T11:30:00Z', noon + 1800)])
-    const weather = liveWeather({ sources: [source], store: memoryWeatherStore() })
+    const weather = liveWeather({ sources: [source], store: memoryWeatherStore(), note })
     await weather.refresh(place, iso('2026-05-04T02:05:00Z'))
     await weather.refresh(place, noon)
     const got = await weather.at(place, noon)
@@ -120,7 +121,7 @@ describe('liveWeather', () => {
 
   it('does not answer a question about the past with what came later', async () => {
     const { source } = scripted('met', [fresh('2026-05-04T11:30:00Z', noon + 1800)])
-    const weather = liveWeather({ sources: [source], store: memoryWeatherStore() })
+    const weather = liveWeather({ sources: [source], store: memoryWeatherStore(), note })
     await weather.refresh(place, noon)
     expect(await weather.at(place, noon - 301)).toBeNull()
     expect(await weather.at(place, noon - 1)).not.toBeNull()

@@ -2,10 +2,10 @@ import nock from 'nock'
 import { describe, expect, it } from 'vitest'
 import { fetchMet } from '../../../../src/adapters/weather/met/index.js'
 import { metSource } from '../../../../src/adapters/weather/met/source.js'
-import { SourceDown } from '../../../../src/adapters/weather/source-down.js'
 import { fixture } from '../../../support/fixture.js'
 import { guardHttp } from '../../../support/http.js'
 import { iso } from '../../../support/instant.js'
+import { downOf } from '../../../support/source-down.js'
 import { truth } from '../../../support/truth.js'
 
 guardHttp()
@@ -19,16 +19,6 @@ const asked = { baseUrl: `${host}/lf/2.0`, contact: 'ops@crew.example', version:
 
 function mock(lat = '51.5', lon = '-0.1') {
   return nock(host).get('/lf/2.0/complete').query({ lat, lon })
-}
-
-/** The error of a request that must fail. */
-async function downOf(request: Promise<unknown>): Promise<SourceDown> {
-  const error = await request.then(
-    () => null,
-    (reason: unknown) => reason
-  )
-  if (!(error instanceof SourceDown)) throw new Error(`not down: ${error}`)
-  return error
 }
 
 describe('fetchMet', () => {
@@ -54,6 +44,16 @@ describe('fetchMet', () => {
     await fetchMet({ ...asked, lat, lon })
   })
 
+  it('takes 203 for a forecast, and tells the operator', async () => {
+    // Reference row wea-055: 203 is a deprecated or beta product.
+    expect(truth('weather', 'status code').find((row) => row.inputs.status?.value === 203)?.expected.meaning?.value).toContain('deprecated')
+    mock().reply(203, body, plainHeaders)
+    const got = await fetchMet(asked)
+    expect(got.kind === 'fresh' && got.note).toMatch(/203.*deprecated/)
+    mock().reply(200, body, plainHeaders)
+    expect(await fetchMet(asked)).toMatchObject({ note: null })
+  })
+
   it('asks again with If-Modified-Since, word for word, and takes 304 for unchanged', async () => {
     nock(host, { reqheaders: { 'if-modified-since': headers['Last-Modified'] } })
       .get('/lf/2.0/complete')
@@ -68,14 +68,14 @@ describe('fetchMet', () => {
   it.each([
     ['none', {}, 1800],
     ['no date', { Expires: '0' }, 1800],
-    ['in the past', { Expires: 'Mon, 20 Jul 2020 11:00:00 GMT' }, 60]
+    ['in the past', { Expires: 'Mon, 20 Jul 2020 11:00:00 GMT' }, 60],
+    ['years ahead', { Expires: 'Mon, 20 Jul 2099 11:00:00 GMT' }, 6 * 3600]
   ])('does not ask again at once when Expires is %s', async (_, told, afterS) => {
     mock().reply(200, body, told)
     expect(await fetchMet(asked)).toMatchObject({ expiresAt: now + afterS })
   })
 
   it.each([
-    [203, 3600],
     [304, 3600],
     [400, 3600],
     [403, 3600],
@@ -105,7 +105,11 @@ describe('fetchMet', () => {
     [body.slice(0, 2000), /not JSON/],
     ['<html>', /not JSON/],
     ['{"properties":{"meta":{},"timeseries":[]}}', /no hours/],
-    ['{"properties":{"meta":{},"timeseries":[{"time":"x","data":{}}]}}', /malformed: properties\.timeseries\.0/]
+    ['{"properties":{"meta":{},"timeseries":[{"time":"x","data":{}}]}}', /malformed: properties\.timeseries\.0/],
+    [
+      '{"properties":{"meta":{},"timeseries":[{"time":"2020-07-20T12:00:00Z","data":{"instant":{"details":{"air_temperature":null}}}}]}}',
+      /no temperature/
+    ]
   ])('is down on a body that is no forecast: %.20s', async (text, message) => {
     mock().reply(200, text)
     const down = await downOf(fetchMet(asked))
