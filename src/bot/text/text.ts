@@ -2,6 +2,7 @@ import type { Activity, Group } from '../../core/finding.js'
 import type { Fix } from '../../core/fix.js'
 import type { Outcome } from '../../core/outcome.js'
 import type { ErrorCode, FindingId } from '../answer.js'
+import type { DayPictureWords } from './day-picture-words.js'
 import type { LabelId } from './labels.js'
 import type { CouponWords, FoamWords, HelpWords, KitWords, LaidWords, PersonWords, ProbeWords, SiteWords, StripWords } from './part-words.js'
 import type { PostWords } from './post-words.js'
@@ -150,5 +151,6 @@ export interface Text {
   readonly help: HelpWords
   readonly refusal: RefusalWords
   readonly posts: PostWords
+  readonly dayPicture: DayPictureWords
   readonly talk: TalkWords
 }

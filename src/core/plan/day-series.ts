@@ -30,7 +30,7 @@ function fact(weather: WeatherAt, name: 'airC' | 'dewPointC' | 'windKmh' | 'gust
   return weather[name].value
 }
 
-/** Sums belong to the hour before; the 6-hour steps of the later days are bars of 6 hours. */
+/** Rain and its chance belong to the hour that ends at `at`. */
 function rainBars(forecast: Forecast | null, now: Instant, from: Instant, to: Instant): readonly RainBar[] {
   if (forecast === null || ageOf(forecast, now) === 'dead') return []
   return forecast.hours
