@@ -1,0 +1,94 @@
+import type { Instant } from '../instant.js'
+import { dewPointC } from '../physics/air.js'
+import { humidAir } from '../weather/estimates.js'
+import type { Hour } from '../weather/hour.js'
+
+/** One thing read on the roof. */
+export interface Read {
+  readonly value: number
+  readonly at: Instant
+}
+
+export interface AirReadings {
+  readonly airC: Read | null
+  readonly rhPct: Read | null
+  readonly windKmh: Read | null
+}
+
+/** What a reading tells of the hours around it fades with this time constant (DESIGN §5.8). */
+export const fadeS = 6 * 3600
+
+/** One standard deviation of a crew's own reading. Source: from memory. */
+export const readingSpread = { surfaceK: 0.5, airK: 0.5, rhPct: 3, windKmh: 3 } as const
+
+/** Hours moved by what was read, and by how much the spread of each value is left: 1 far from a reading. */
+export interface Corrected {
+  readonly hours: readonly Hour[]
+  readonly left: { readonly airC: Float64Array; readonly rhPct: Float64Array; readonly windKmh: Float64Array }
+}
+
+/**
+ * Local correction: each reading moves the hours before and after it by what the forecast was off, fading with 6 h, and takes
+ * from their spread what is now known; `spread` is that of the forecast. Humidity leads the dew point. Pure.
+ */
+export function correct(hours: readonly Hour[], read: AirReadings, spread: { airK: number; rhPct: number; windKmh: number }): Corrected {
+  const air = shift(hours, read.airC, 'airC')
+  const rh = shift(hours, read.rhPct, 'rhPct')
+  const wind = shift(hours, read.windKmh, 'windKmh')
+  const left = {
+    airC: leftOf(hours, air === null ? null : read.airC, readingSpread.airK / spread.airK),
+    rhPct: leftOf(hours, rh === null ? null : read.rhPct, readingSpread.rhPct / spread.rhPct),
+    windKmh: leftOf(hours, wind === null ? null : read.windKmh, readingSpread.windKmh / spread.windKmh)
+  }
+  if (air === null && rh === null && wind === null) return { hours, left }
+  return { hours: hours.map((hour) => moved(hour, air?.(hour.at) ?? 0, rh?.(hour.at) ?? 0, wind?.(hour.at) ?? 0)), left }
+}
+
+/** By how much an instant is off, from a reading; null where there is none or the forecast says nothing there. */
+function shift(hours: readonly Hour[], read: Read | null, name: 'airC' | 'rhPct' | 'windKmh'): ((at: Instant) => number) | null {
+  if (read === null) return null
+  const said = valueAt(hours, read.at, name)
+  if (said === null) return null
+  const off = read.value - said
+  return (at) => off * fading(at - read.at)
+}
+
+/** 1 at a reading, 1/e after 6 h, before and after alike. */
+export function fading(sinceS: number): number {
+  return Math.exp(-Math.abs(sinceS) / fadeS)
+}
+
+function leftOf(hours: readonly Hour[], read: Read | null, own: number): Float64Array {
+  return Float64Array.from(hours, ({ at }) => {
+    if (read === null) return 1
+    const known = fading(at - read.at) ** 2
+    return Math.min(1, Math.sqrt(1 - known + known * own ** 2))
+  })
+}
+
+function moved(hour: Hour, airK: number, rhPct: number, windKmh: number): Hour {
+  const { airC, rhPct: rh } = humidAir(hour.airC, hour.rhPct, hour.dewPointC)
+  const air = airC === null ? null : Math.min(60, Math.max(-89, airC + airK))
+  const humid = rh === null ? null : Math.min(100, Math.max(1, rh + rhPct))
+  return {
+    ...hour,
+    airC: air,
+    rhPct: humid,
+    dewPointC: air === null || humid === null ? hour.dewPointC : dewPointC(air, humid),
+    windKmh: hour.windKmh === null ? null : Math.max(0, hour.windKmh + windKmh)
+  }
+}
+
+function valueAt(hours: readonly Hour[], at: Instant, name: 'airC' | 'rhPct' | 'windKmh'): number | null {
+  const after = hours.findIndex((hour) => hour.at > at)
+  const left = hours[after < 0 ? hours.length - 1 : after - 1]
+  if (left === undefined || at - left.at > 3 * 3600) return null
+  const right = after < 0 ? undefined : hours[after]
+  const [from, to] = [valueOf(left, name), right === undefined ? null : valueOf(right, name)]
+  if (from === null || right === undefined || to === null) return from
+  return from + ((to - from) * (at - left.at)) / (right.at - left.at)
+}
+
+function valueOf(hour: Hour, name: 'airC' | 'rhPct' | 'windKmh'): number | null {
+  return name === 'rhPct' ? humidAir(hour.airC, hour.rhPct, hour.dewPointC).rhPct : hour[name]
+}
