@@ -75,6 +75,8 @@ describe('the rings', () => {
       "import { readConfig } from '../../config.js'\nexport const x = readConfig\n",
       imports
     ],
+    ['an adapter wires', 'src/adapters/store/x.ts', "import { serve } from '../../wiring/serve.js'\nexport const x = serve\n", imports],
+    ['wiring knows main', 'src/wiring/x.ts', "import { main } from '../main.js'\nexport const x = main\n", imports],
     ['an adapter reads the environment', 'src/adapters/store/x.ts', 'export const x = process.env.HOME\n', 'lint/style/noProcessEnv'],
     ['settings know the trade', 'src/config.ts', "import { rules } from './core/rules/index.js'\nexport const x = rules\n", imports],
     ['a default export', 'src/core/x.ts', 'export default 1\n', 'lint/style/noDefaultExport'],
