@@ -3,6 +3,7 @@ import { liveWeather } from '../../../src/adapters/weather/live.js'
 import type { Fetched, LiveSource } from '../../../src/adapters/weather/live-source.js'
 import { SourceDown } from '../../../src/adapters/weather/source-down.js'
 import { cellOf } from '../../../src/adapters/weather/weather-store.js'
+import { ageOf } from '../../../src/core/weather/lookup.js'
 import { forecastOf, hour } from '../../support/hours.js'
 import { iso } from '../../support/instant.js'
 import { memoryWeatherStore } from '../../support/weather-store.js'
@@ -79,6 +80,102 @@ describe('liveWeather', () => {
     expect(await weather.at(place, noon + 400)).toMatchObject({ issuedAt: iso('2026-05-04T11:00:00Z') })
     expect(await weather.refresh(place, noon + 600)).toBe('fresh')
     expect(await weather.at(place, noon + 600)).toMatchObject({ issuedAt: iso('2026-05-04T12:15:00Z') })
+  })
+
+  it('asks the next source as well where the one before has nothing newer than 3 h, and answers with what was issued last', async () => {
+    const old = fresh('2026-05-04T08:59:00Z', noon + 1800)
+    const first = scripted('met', [old, { kind: 'unchanged', expiresAt: noon + 5400 }, fresh('2026-05-04T12:40:00Z', noon + 9000)])
+    const second = scripted('nws', [fresh('2026-05-04T11:00:00Z', noon + 3600), fresh('2026-05-04T12:30:00Z', noon + 7200)])
+    const weather = liveWeather({ sources: [first.source, second.source], store: memoryWeatherStore(), note })
+    expect(await weather.refresh(place, noon)).toBe('fresh')
+    expect(await weather.at(place, noon)).toMatchObject({ issuedAt: iso('2026-05-04T11:00:00Z') })
+    expect(await weather.refresh(place, noon + 1800)).toBe('unchanged')
+    expect(await weather.refresh(place, noon + 1801)).toBe('kept')
+    expect([first.asked.length, second.asked.length]).toEqual([2, 1])
+    expect(await weather.refresh(place, noon + 3600)).toBe('fresh')
+    expect([first.asked.length, second.asked.length]).toEqual([2, 2])
+    expect(await weather.refresh(place, noon + 5400)).toBe('fresh')
+    expect([first.asked.length, second.asked.length]).toEqual([3, 2])
+    expect(await weather.at(place, noon + 5400)).toMatchObject({ issuedAt: iso('2026-05-04T12:40:00Z') })
+  })
+
+  it('leaves the next source alone while the one before was issued within 3 h, to the second', async () => {
+    for (const [issuedAt, asked] of [
+      ['2026-05-04T09:00:00Z', 0],
+      ['2026-05-04T08:59:59Z', 1]
+    ] as const) {
+      const second = scripted('nws', [fresh('2026-05-04T11:00:00Z', noon + 3600)])
+      const sources = [scripted('met', [fresh(issuedAt, noon + 1800)]).source, second.source]
+      await liveWeather({ sources, store: memoryWeatherStore(), note }).refresh(place, noon)
+      expect(second.asked).toHaveLength(asked)
+    }
+  })
+
+  it.each([
+    [['met', 'nws'], 10],
+    [['nws', 'met'], 20]
+  ])('takes the earlier of the order, %j, where two were issued alike', async (order, airC) => {
+    const at = '2026-05-04T08:00:00Z'
+    const made = {
+      met: () => scripted('met', [fresh(at, noon + 1800, [hour('2026-05-04T12:00:00Z', { airC: 10 })])]).source,
+      nws: () => scripted('nws', [fresh(at, noon + 1800, [hour('2026-05-04T12:00:00Z', { airC: 20 })])]).source
+    }
+    const weather = liveWeather({ sources: order.map((name) => made[name as 'met' | 'nws']()), store: memoryWeatherStore(), note })
+    await weather.refresh(place, noon)
+    expect((await weather.at(place, noon))?.hours[0]?.airC).toBe(airC)
+  })
+
+  it('does not let a source with a wrong clock be the newest for ever', async () => {
+    const first = scripted('met', [new SourceDown('away', 503, noon + 60), fresh('2026-05-04T12:50:00Z', noon + 9000)])
+    const second = scripted('nws', [fresh('2099-01-01T00:00:00Z', noon + 60)])
+    const weather = liveWeather({ sources: [first.source, second.source], store: memoryWeatherStore(), note })
+    await weather.refresh(place, noon)
+    await weather.refresh(place, noon + 3600)
+    expect(await weather.at(place, noon + 3600)).toMatchObject({ issuedAt: iso('2026-05-04T12:50:00Z') })
+  })
+
+  it('still gives what is older than 12 h when there is nothing else: whoever reads it says nothing, and why', async () => {
+    const { source } = scripted('met', [fresh('2026-05-03T23:00:00Z', noon + 1800)])
+    const weather = liveWeather({ sources: [source], store: memoryWeatherStore(), note })
+    await weather.refresh(place, noon)
+    const forecast = await weather.at(place, noon)
+    expect(forecast).not.toBeNull()
+    expect(forecast && ageOf(forecast, noon)).toBe('dead')
+  })
+
+  it.each([
+    [null, true],
+    [401, true],
+    [403, true],
+    [429, true],
+    [404, false],
+    [500, false],
+    [200, false]
+  ])('spares a source that is down with status %s for all places: %s', async (status, forAll) => {
+    const { source, asked } = scripted('met', [new SourceDown('down', status, noon + 600), fresh('2026-05-04T11:30:00Z', noon + 1800)])
+    const weather = liveWeather({ sources: [source], store: memoryWeatherStore(), note })
+    await weather.refresh(place, noon)
+    expect(await weather.refresh({ ...place, lat: 51 }, noon + 599)).toBe(forAll ? 'down' : 'fresh')
+    expect(asked).toHaveLength(forAll ? 1 : 2)
+    if (forAll) expect(await weather.refresh({ ...place, lat: 51 }, noon + 600)).toBe('fresh')
+  })
+
+  it('tells the operator once which source is down until when, and what a source says besides', async () => {
+    const told: unknown[] = []
+    const first = scripted('met', [new SourceDown('MET Norway answered 503', 503, noon + 600)])
+    const answer = fresh('2026-05-04T11:30:00Z', noon + 1800)
+    const second = scripted('nws', [{ ...answer, note: 'soon gone' } as Fetched])
+    const weather = liveWeather({
+      sources: [first.source, second.source],
+      store: memoryWeatherStore(),
+      note: (what, message) => told.push([what, message])
+    })
+    await weather.refresh(place, noon)
+    await weather.refresh(place, noon + 300)
+    expect(told).toEqual([
+      [{ source: 'met', retryAt: '2026-05-04T12:10:00Z' }, 'MET Norway answered 503'],
+      [{ source: 'nws', retryAt: null }, 'soon gone']
+    ])
   })
 
   it('is down when none answers, still answering with what was kept', async () => {
