@@ -6,6 +6,8 @@ import { type Problem, parseSheet } from '../../bot/limits/schema.js'
 import type { Sheets } from '../../bot/ports.js'
 import { commonPractice, commonPracticeUs } from '../../core/limits/common-practice.js'
 import type { LimitsSheet } from '../../core/limits/sheet.js'
+import { canonical } from '../../core/log/canonical.js'
+import { sha256 } from '../../core/log/sha256.js'
 
 /** Limits sheets that cannot be used: every problem with file and path, nothing half loaded. */
 export class LimitsError extends Error {
@@ -27,10 +29,13 @@ export function onlySheet(path: string, folder: string | null): Sheets {
   return { ids: [sheet.id], byId: () => sheet }
 }
 
-/** A sheet from what is kept of one; null when it is none. */
+/**
+ * A sheet from what is kept of one; null when it is none. Its hash is that of what was kept: a section that sheets got since is
+ * filled in and must not make it another sheet.
+ */
 export function resolveKept(raw: unknown): LimitsSheet | null {
   const parsed = parseSheet(raw, builtIn)
-  return parsed.ok ? parsed.sheet : null
+  return parsed.ok ? { ...parsed.sheet, sha256: sha256(canonical(raw)), resolved: raw } : null
 }
 
 function sheetsOf(list: readonly LimitsSheet[]): Sheets {

@@ -136,7 +136,8 @@ export const commonPractice: RawSheet = {
   },
   substrates,
   site: { closeUpMin: 60, minWindowMin: 60, heatPlan: false, basis: common },
-  power: { volts: 230, watts: 4600, basis: memory }
+  power: { volts: 230, watts: 4600, basis: memory },
+  crew: { gangs: 1, sprayM2H: 120, rollM2H: 240, weldRobotMMin: 2.5, weldHandMMin: 0.5, tieInMin: 45, basis: 'invented' }
 }
 
 /** Its twin for crews that think in °F and inches: the same limits, converted. */

@@ -92,7 +92,15 @@ export const sectionFields = {
     same('mixedMaxMin', 'minutes')
   ],
   site: [same('closeUpMin', 'minutes'), same('minWindowMin', 'minutes'), same('heatPlan', 'boolean')],
-  power: [same('volts', 'plain', tiny), same('watts', 'plain', tiny)]
+  power: [same('volts', 'plain', tiny), same('watts', 'plain', tiny)],
+  crew: [
+    same('gangs', 'whole', 1, 20),
+    field('sprayM2H', 'sprayFt2H', 'area', tiny),
+    field('rollM2H', 'rollFt2H', 'area', tiny),
+    field('weldRobotMMin', 'weldRobotFtMin', 'distance', tiny),
+    field('weldHandMMin', 'weldHandFtMin', 'distance', tiny),
+    same('tieInMin', 'minutes', 0, 1440)
+  ]
 } as const satisfies Record<string, readonly Field[]>
 
 export type SectionName = keyof typeof sectionFields

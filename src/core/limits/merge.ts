@@ -24,7 +24,8 @@ export function mergeSheets(base: RawSheet, over: PartSheet, inherits: boolean):
     kit: mergeSection(base.kit, over.kit),
     substrates: mergeSubstrates(base.substrates, over.substrates ?? {}),
     site: mergeSection(base.site, over.site),
-    power: mergeSection(base.power, over.power)
+    power: mergeSection(base.power, over.power),
+    crew: mergeSection(base.crew, over.crew)
   }
 }
 

@@ -30,4 +30,5 @@ export interface RawSheet {
   readonly substrates: Readonly<Record<string, RawSection>>
   readonly site: RawSection
   readonly power: RawSection
+  readonly crew: RawSection
 }

@@ -33,6 +33,7 @@ export function resolveSheet(raw: RawSheet): LimitsSheet {
     kit: section('kit'),
     site: section('site'),
     power: section('power'),
+    crew: section('crew'),
     substrates: Object.fromEntries(
       Object.entries(raw.substrates).map(([name, each]) => [name, metric(each, substrateFields, units, name)])
     ) as unknown as LimitsSheet['substrates']

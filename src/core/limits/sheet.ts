@@ -99,4 +99,14 @@ export interface LimitsSheet {
   readonly substrates: Readonly<Record<string, SubstrateProperties>>
   readonly site: { readonly closeUpMin: number; readonly minWindowMin: number; readonly heatPlan: boolean }
   readonly power: { readonly volts: number; readonly watts: number }
+  /** How fast the crew of a site works: rates of all its gangs together. */
+  readonly crew: {
+    /** One gang does everything in turn; several lay and weld at the same time. */
+    readonly gangs: number
+    readonly sprayM2H: number
+    readonly rollM2H: number
+    readonly weldRobotMMin: number
+    readonly weldHandMMin: number
+    readonly tieInMin: number
+  }
 }

@@ -54,6 +54,7 @@ export function usTwin(metric: RawSheet, id: string, title: string): RawSheet {
     kit: section('kit'),
     site: section('site'),
     power: section('power'),
+    crew: section('crew'),
     substrates: Object.fromEntries(Object.entries(metric.substrates).map(([name, each]) => [name, sectionIn(each, substrateFields, 'metric', 'us')]))
   }
 }

@@ -5,6 +5,9 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { stringify } from 'yaml'
 import { LimitsError, onlySheet, readSheets, resolveKept } from '../../../src/adapters/limits/files.js'
 import { commonPractice } from '../../../src/core/limits/common-practice.js'
+import { resolveSheet } from '../../../src/core/limits/resolve.js'
+import { canonical } from '../../../src/core/log/canonical.js'
+import { sha256 } from '../../../src/core/log/sha256.js'
 
 let folder = ''
 beforeEach(() => {
@@ -87,5 +90,19 @@ describe('limits sheets in files', () => {
 
     expect(resolveKept(JSON.parse(JSON.stringify(sheet?.resolved)))?.sha256).toBe(sheet?.sha256)
     expect(resolveKept({ no: 'sheet' })).toBeNull()
+  })
+})
+
+describe('a sheet that was kept', () => {
+  it('from before a section there is now is still itself, with what is missing filled in', () => {
+    const { crew: _since, ...before } = commonPractice
+
+    const sheet = resolveKept(JSON.parse(JSON.stringify(before)))
+    expect(sheet?.sha256).toBe(sha256(canonical(before)))
+    expect(sheet?.crew.gangs).toBe(1)
+  })
+
+  it('now has the hash it was made with', () => {
+    expect(resolveKept(JSON.parse(JSON.stringify(commonPractice)))?.sha256).toBe(resolveSheet(commonPractice).sha256)
   })
 })

@@ -234,3 +234,26 @@ describe('a sheet that is wrong', () => {
     expect(parsed.ok ? '' : parsed.problems[0]?.message).toContain('kitTemperatureC')
   })
 })
+
+describe('the crew of a sheet', () => {
+  const crewOf = (raw: unknown) => {
+    const parsed = parseSheet(raw, () => null)
+    return parsed.ok ? parsed.sheet.crew : parsed.problems.map(({ path }) => path)
+  }
+  const sheetWith = (units: string, crew: object) => ({ id: 'ours', version: 1, title: 'Ours', units, crew: { ...crew, basis: 'site' } })
+
+  it('is read in US units too: 1000 ft2 and 10 ft are 92.90304 m2 and 3.048 m by definition', () => {
+    expect(crewOf(sheetWith('us', { gangs: 2, sprayFt2H: 1000, weldRobotFtMin: 10 }))).toMatchObject({
+      gangs: 2,
+      sprayM2H: 92.90304,
+      weldRobotMMin: 3.048
+    })
+  })
+
+  it('is refused where it says nothing possible, each with its path', () => {
+    expect(crewOf(sheetWith('metric', { gangs: 0, sprayM2H: 0, rollM2H: -1, weldRobotMMin: Number.NaN, tieInMin: -5 }))).toEqual(
+      ['gangs', 'sprayM2H', 'rollM2H', 'weldRobotMMin', 'tieInMin'].map((key) => `crew.${key}`)
+    )
+    expect(crewOf(sheetWith('metric', { gangs: 1.5, sprayFt2H: 1000 }))).toEqual(['crew.gangs', 'crew.sprayFt2H'])
+  })
+})
