@@ -76,13 +76,28 @@ describe('settings', () => {
 
   it('take other addresses of the weather services, and only web addresses', () => {
     const none = readConfig({})
-    expect([none.MET_URL, none.NWS_URL, none.OPEN_METEO_URL, none.OPEN_METEO_KEY, none.OPEN_METEO_NON_COMMERCIAL]).toEqual([undefined, undefined, undefined, undefined, false])
+    expect([none.MET_URL, none.NWS_URL, none.OPEN_METEO_URL, none.OPEN_METEO_KEY, none.OPEN_METEO_NON_COMMERCIAL]).toEqual([
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      false
+    ])
     const urls = { MET_URL: 'http://127.0.0.1:1/met', NWS_URL: 'https://nws.example', OPEN_METEO_URL: 'http://weather.lan/v1' }
     expect(readConfig(urls)).toMatchObject(urls)
-    for (const name of Object.keys(urls)) for (const url of ['weather.example', 'ftp://weather.example', 'file:///etc/passwd']) expect(problemsOf({ [name]: url })).toContain(`${name}: must be an http or https address`)
+    for (const name of Object.keys(urls))
+      for (const url of ['weather.example', 'ftp://weather.example', 'file:///etc/passwd'])
+        expect(problemsOf({ [name]: url })).toContain(`${name}: must be an http or https address`)
   })
 
-  it.each([['true', true], ['1', true], ['yes', true], ['false', false], ['0', false], ['', false]])('read %j of OPEN_METEO_NON_COMMERCIAL as %s', (text, on) => {
+  it.each([
+    ['true', true],
+    ['1', true],
+    ['yes', true],
+    ['false', false],
+    ['0', false],
+    ['', false]
+  ])('read %j of OPEN_METEO_NON_COMMERCIAL as %s', (text, on) => {
     expect(readConfig({ OPEN_METEO_NON_COMMERCIAL: text }).OPEN_METEO_NON_COMMERCIAL).toBe(on)
   })
 
@@ -93,7 +108,11 @@ describe('settings', () => {
     expect(problems).not.toContain('cret')
   })
 
-  it.each([['http://weather.lan/v1', true], ['https://weather.example/v1', false], ['http://127.0.0.1:8080/v1', false]])('send the key to %s in the clear: refused %s', (url, refused) => {
+  it.each([
+    ['http://weather.lan/v1', true],
+    ['https://weather.example/v1', false],
+    ['http://127.0.0.1:8080/v1', false]
+  ])('send the key to %s in the clear: refused %s', (url, refused) => {
     const problems = problemsOf({ OPEN_METEO_URL: url, OPEN_METEO_KEY: 'secret' })
     expect(problems.includes('OPEN_METEO_URL: must be https where OPEN_METEO_KEY is set')).toBe(refused)
     expect(problems).not.toContain('secret')

@@ -8,6 +8,7 @@ import type { Database } from '../adapters/store/schema.js'
 import { createStore } from '../adapters/store/store.js'
 import { Stop, type Terminal } from '../adapters/terminal/io.js'
 import type { OpenStore, Tools } from '../adapters/terminal/tools.js'
+import type { LiveWeather } from '../adapters/weather/live.js'
 import type { Config } from '../config.js'
 import { choiceOf, liveFrom, refreshedFirst, weatherOf } from './weather.js'
 
@@ -28,6 +29,13 @@ export function wire(config: Config, terminal: Terminal, server: boolean): Wired
     if (database === undefined) throw new Error('a store that was not opened here')
     return database
   }
+  // One for all questions of a stream: it knows which sources are down.
+  const lives = new WeakMap<Database, LiveWeather>()
+  const liveOf = (database: Database): LiveWeather => {
+    const live = lives.get(database) ?? liveFrom(config, database, (what, message) => log.warn(what, message))
+    lives.set(database, live)
+    return live
+  }
   return {
     terminal,
     log,
@@ -40,12 +48,7 @@ export function wire(config: Config, terminal: Terminal, server: boolean): Wired
       databases.set(store, database)
       return store
     },
-    weather: async (choice, issuedAt, store) =>
-      weatherOf(
-        choice ?? choiceOf(config),
-        () => refreshedFirst(liveFrom(config, databaseOf(store), (what, message) => log.warn(what, message))),
-        issuedAt
-      ),
+    weather: async (choice, issuedAt, store) => weatherOf(choice ?? choiceOf(config), () => refreshedFirst(liveOf(databaseOf(store))), issuedAt),
     sheets: (file) => (file === null ? standard : orStop(() => onlySheet(file, folder))),
     resolveSheet: resolveKept,
     manifest: manifestYaml,

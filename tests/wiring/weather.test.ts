@@ -4,6 +4,7 @@ import { openSqlite } from '../../src/adapters/store/open-sqlite.js'
 import type { Database } from '../../src/adapters/store/schema.js'
 import { readConfig } from '../../src/config.js'
 import type { Instant } from '../../src/core/instant.js'
+import { wire } from '../../src/wiring/tools.js'
 import { liveFrom } from '../../src/wiring/weather.js'
 import { temporaryFolder } from '../support/databases.js'
 import { fixture } from '../support/fixture.js'
@@ -144,5 +145,17 @@ describe('live weather by the settings', () => {
     await weather.refresh(berlin, now + 7200)
     expect(told).toHaveLength(2)
     expect(JSON.stringify(told)).not.toContain(key)
+  })
+})
+
+describe('weather at the terminal', () => {
+  it('spares a source that is down for all questions of a stream', async () => {
+    const config = readConfig({ SEAMHAND_CONTACT: 'ops@crew.example', ...urls, SEAMHAND_WEATHER: 'met', LOG_LEVEL: 'silent' })
+    const tools = wire(config, { out: () => undefined, err: () => undefined, lines: async function* () {}, now: () => now }, false)
+    const store = await tools.openStore(`${folder()}/stream`)
+    // One mock: a second request would fail the test.
+    metAway()
+    for (const at of [now, now + 1]) expect(await (await tools.weather('live', at, store)).at(berlin, at)).toBeNull()
+    await store.close()
   })
 })
