@@ -1,6 +1,8 @@
 import { open } from 'node:fs/promises'
+import type { SiteKey } from '../../core/site.js'
 import { Stop } from './io.js'
 import { readOptions } from './options.js'
+import { siteKey } from './site-key.js'
 import type { OpenStore, Subcommand } from './tools.js'
 
 const options = {
@@ -8,7 +10,8 @@ const options = {
   day: { type: 'string' },
   format: { type: 'string' },
   out: { type: 'string' },
-  data: { type: 'string' }
+  data: { type: 'string' },
+  workspace: { type: 'string' }
 } as const
 const slice = 1000
 
@@ -20,8 +23,7 @@ export const exportLog: Subcommand = async (args, tools) => {
   if (format !== 'jsonl') throw new Stop(`no such format: ${format.slice(0, 40)} (jsonl)`, 2, 'bad-option')
   const store = await tools.openStore(values.data ?? null)
   try {
-    if ((await store.view({ workspace: 'local', site })) === null) throw new Stop(`no such site: ${site.slice(0, 80)}`, 2, 'no-site')
-    const count = await writeLines(store, site, day ?? null, out)
+    const count = await writeLines(store, await siteKey(store, site, values.workspace ?? null), day ?? null, out)
     tools.terminal.out(`${count} entries of ${site} in ${out}\n`)
     return 0
   } finally {
@@ -29,14 +31,14 @@ export const exportLog: Subcommand = async (args, tools) => {
   }
 }
 
-async function writeLines(store: OpenStore, site: string, day: string | null, path: string): Promise<number> {
+async function writeLines(store: OpenStore, key: SiteKey, day: string | null, path: string): Promise<number> {
   const file = await open(path, 'w').catch((error: Error) => {
     throw new Stop(`cannot write ${path}: ${error.message}`, 1, 'config')
   })
   let count = 0
   try {
     for (let after = 0; ; ) {
-      const kept = await store.entries({ workspace: 'local', site }, after, slice)
+      const kept = await store.entries(key, after, slice)
       const wanted = kept.filter((each) => day === null || each.day === day)
       // The canonical text is put in as it is: it is what was hashed.
       await file.write(wanted.map(({ canonical, hash }) => `{"entry":${canonical},"hash":"${hash}"}\n`).join(''))
