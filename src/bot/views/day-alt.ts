@@ -32,7 +32,11 @@ export function pictureSymbol(unit: PictureUnit, { units }: Pick<How, 'units'>):
 /** An amount as picture and alt text have it; °C, km/h, or mm in an hour. */
 export function pictureAmount(value: number, unit: PictureUnit, how: Pick<How, 'lang' | 'units'>): string {
   const [, symbol, decimals] = shown[how.units][unit]
-  return `${numeral(inPictureUnit(value, unit, how), decimals, how)}\u00a0${symbol}`
+  const least = 10 ** -decimals
+  const inUnit = inPictureUnit(value, unit, how)
+  // Drizzle is never told as nothing.
+  const trace = unit === 'mm' && inUnit > 0 && inUnit < least / 2
+  return `${trace ? '< ' : ''}${numeral(trace ? least : inUnit, decimals, how)}\u00a0${symbol}`
 }
 
 /** Weekday and date in the language of the picture. */
@@ -85,13 +89,10 @@ function rainWords(chart: DayChart, text: Text): string {
   const words = text.dayPicture
   if (mmPerHour === null && chancePct === null) return `${words.rain}${text.frame.colon}${words.notKnown}`
   const none = mmPerHour?.value === 0 ? [words.noRain] : []
+  const upTo = (name: string, amount: string, at: Instant) => text.posts.upTo(name, words.at(amount, timeOf(at, chart)))
   const most = mmPerHour !== null && mmPerHour.value > 0 ? [upTo(words.rain, pictureAmount(mmPerHour.value, 'mm', chart), mmPerHour.at)] : []
   const chance = chancePct === null ? [] : [upTo(text.decision.numbers.rainChancePct, `${numeral(chancePct.value, 0, chart)}\u00a0%`, chancePct.at)]
   return [...none, ...most, ...chance].join(', ')
-
-  function upTo(name: string, amount: string, at: Instant): string {
-    return text.posts.upTo(name, words.at(amount, timeOf(at, chart)))
-  }
 }
 
 function sunWords({ sunriseAt, sunsetAt, always, zone }: DayChart, words: DayPictureWords): readonly string[] {

@@ -21,7 +21,8 @@ export function forecastSeries(forecast: Forecast | null, now: Instant, from: In
     dewPointC: line('dewPointC'),
     substrateC: null,
     windKmh: line('windKmh'),
-    gustKmh: line('gustKmh'),
+    // The highest of an hour, at the middle of it: in between it would be a stair.
+    gustKmh: line('gustKmh').filter((_, index) => index % 2 === 1),
     rain: rainBars(forecast, now, from, to)
   }
 }
