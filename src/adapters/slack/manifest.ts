@@ -15,6 +15,7 @@ const descriptions: Readonly<Record<Own, string>> = {
   kit: 'Temperatures and life of an adhesive kit',
   foam: 'Judge a test spray',
   laid: 'Log what was laid',
+  day: 'Hours that can go, last sheet by, what to stage',
   site: 'Show or set a site'
 }
 

@@ -3,6 +3,7 @@ import type { Said } from '../words/said.js'
 import { air } from './air.js'
 import { correct } from './correct.js'
 import { coupon, welderEvent, welderShow } from './coupon.js'
+import { day } from './day.js'
 import { foam } from './foam.js'
 import { help } from './help.js'
 import { kit } from './kit.js'
@@ -38,6 +39,7 @@ export const siteCommands = {
   kit,
   foam,
   laid,
+  day,
   'site show': siteShow,
   'site set': siteSet,
   undo,

@@ -1,10 +1,15 @@
+import { sunEvents } from '../../core/gather/daylight.js'
 import { toIso } from '../../core/instant.js'
+import { dayPlan } from '../../core/plan/day-plan.js'
 import { type Outlook, outlook } from '../../core/plan/outlook.js'
 import { ageOf } from '../../core/weather/lookup.js'
 import type { Answer, Spoken } from '../answer.js'
+import { dayNumbers } from '../decision/day-numbers.js'
+import { warmMinOf } from '../decision/warm-min.js'
 import { texts } from '../text/index.js'
 import type { Caution, Text } from '../text/text.js'
 import { dateOf } from '../views/clock.js'
+import { planLines } from '../views/day-plan.js'
 import { escapeText } from '../views/escape.js'
 import type { How } from '../views/how.js'
 import { notesOf } from '../views/notes.js'
@@ -41,10 +46,19 @@ function knownLines(on: PostOn, day: Outlook, how: How, text: Text): readonly st
   return [
     ...workLines(day, on, how, text),
     ...bindingLines(day, ['spray'], how, text),
+    ...planned(on, day, how, text),
     ...weatherLines(day, how, text),
     ...kitLines(day, on.sheet, how, text),
     ...hazardLines(day, how, text)
   ]
+}
+
+/** Last sheet by, what fits and what to stage; the times of a kit only where one is too cold. */
+function planned({ memory, forecast, sheet, settings, date, now }: PostOn, day: Outlook, how: How, text: Text): readonly string[] {
+  const warmMin = warmMinOf(memory.kit, { settings, sheet, forecast, boxC: null, now })
+  const plan = dayPlan(day, { memory, sheet, now, dryAt: null, warmMin })
+  const numbers = dayNumbers({ day, plan, sun: sunEvents(settings, date), dryAt: null, dewFromAt: null }, sheet)
+  return planLines(numbers, now, now, how, text)
 }
 
 /** The rule of people that each caution is for; wind is the danger at edges. */

@@ -1,3 +1,4 @@
+import { day } from './en/day.js'
 import { dayPicture } from './en/day-picture.js'
 import { decision } from './en/decision.js'
 import { findings } from './en/findings.js'
@@ -11,4 +12,4 @@ import { talk } from './en/talk.js'
 import { toSay } from './en/to-say.js'
 import type { Text } from './text.js'
 
-export const en: Text = { ...frame, ...decision, ...parts, ...posts, dayPicture, findings, fixes, labels, refusal, talk, toSay }
+export const en: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, labels, refusal, talk, toSay }

@@ -1,3 +1,4 @@
+import { day } from './es/day.js'
 import { dayPicture } from './es/day-picture.js'
 import { decision } from './es/decision.js'
 import { findings } from './es/findings.js'
@@ -11,4 +12,4 @@ import { talk } from './es/talk.js'
 import { toSay } from './es/to-say.js'
 import type { Text } from './text.js'
 
-export const es: Text = { ...frame, ...decision, ...parts, ...posts, dayPicture, findings, fixes, labels, refusal, talk, toSay }
+export const es: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, labels, refusal, talk, toSay }

@@ -1,3 +1,4 @@
+import { day } from './fr/day.js'
 import { dayPicture } from './fr/day-picture.js'
 import { decision } from './fr/decision.js'
 import { findings } from './fr/findings.js'
@@ -11,4 +12,4 @@ import { talk } from './fr/talk.js'
 import { toSay } from './fr/to-say.js'
 import type { Text } from './text.js'
 
-export const fr: Text = { ...frame, ...decision, ...parts, ...posts, dayPicture, findings, fixes, labels, refusal, talk, toSay }
+export const fr: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, labels, refusal, talk, toSay }

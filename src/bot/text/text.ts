@@ -3,6 +3,7 @@ import type { Fix } from '../../core/fix.js'
 import type { Outcome } from '../../core/outcome.js'
 import type { ErrorCode, FindingId } from '../answer.js'
 import type { DayPictureWords } from './day-picture-words.js'
+import type { DayWords } from './day-words.js'
 import type { LabelId } from './labels.js'
 import type { CouponWords, FoamWords, HelpWords, KitWords, LaidWords, PersonWords, ProbeWords, SiteWords, StripWords } from './part-words.js'
 import type { PostWords } from './post-words.js'
@@ -146,6 +147,7 @@ export interface Text {
   readonly kit: KitWords
   readonly foam: FoamWords
   readonly laid: LaidWords
+  readonly day: DayWords
   readonly site: SiteWords
   readonly person: PersonWords
   readonly help: HelpWords

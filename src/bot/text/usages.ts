@@ -1,4 +1,4 @@
-export const commandNames = ['spray', 'air', 'weld', 'strip', 'probe', 'kit', 'foam', 'laid', 'site', 'help', 'me', 'undo', 'correct'] as const
+export const commandNames = ['spray', 'air', 'weld', 'strip', 'probe', 'kit', 'foam', 'laid', 'day', 'site', 'help', 'me', 'undo', 'correct'] as const
 export type CommandName = (typeof commandNames)[number]
 
 /** How a command is written, and one example. Grammar in English words: the words of all languages count always. */
@@ -28,6 +28,7 @@ export const usages: Readonly<Record<CommandName, { readonly usage: string; read
     usage: 'laid AREA [sheets N] [course N] [kit NAME] [robot LENGTH] [hand LENGTH]',
     example: '/laid 42 m2 sheets 2 course 4 kit K7 robot 20 hand 4'
   },
+  day: { usage: 'day [DATE | today | tomorrow]', example: '/day tomorrow' },
   site: { usage: 'site [NAME] [KEY VALUE]… · site new NAME at LAT,LON zone ZONE · site NAME closed', example: '/site units us morning 05:30' },
   help: { usage: 'help [COMMAND]', example: '/seamhand help spray' },
   me: { usage: 'me [lang en | es | fr] [units metric | us]', example: '/seamhand me lang es units us' },

@@ -2,6 +2,7 @@ import type { Answer, Spoken } from '../answer.js'
 import { texts } from '../text/index.js'
 import { type CommandName, isCommandName } from '../text/usages.js'
 import { couponView } from './coupon.js'
+import { dayView } from './day.js'
 import { airView, sprayView, weldView } from './decision.js'
 import { foamView } from './foam.js'
 import { helpView } from './help.js'
@@ -25,6 +26,7 @@ const views: Readonly<Record<CommandName, View>> = {
   kit: kitView,
   foam: foamView,
   laid: laidView,
+  day: dayView,
   site: siteView,
   help: helpView,
   me: meView,

@@ -11,6 +11,7 @@ export const usualCaution: Readonly<Record<CommandName, Caution | null>> = {
   probe: 'hotAir',
   air: 'edges',
   laid: 'edges',
+  day: 'isocyanates',
   strip: 'blade',
   site: null,
   help: null,

@@ -11,6 +11,7 @@ export const commandWords = {
   kit: { en: 'kit', es: 'juego', fr: 'trousse' },
   foam: { en: 'foam', es: 'espuma', fr: 'mousse' },
   laid: { en: 'laid', es: 'colocad(o,a,os,as)', fr: 'posé(,e,s,es)' },
+  day: { en: 'day', es: 'día', fr: 'jour' },
   site: { en: 'site', es: 'obra', fr: 'chantier' },
   help: { en: 'help', es: 'ayuda', fr: 'aide' },
   me: { en: 'me', es: 'yo', fr: 'moi' },

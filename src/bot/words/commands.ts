@@ -1,5 +1,6 @@
 import { air } from './vocabularies/air.js'
 import { correct } from './vocabularies/correct.js'
+import { day } from './vocabularies/day.js'
 import { foam } from './vocabularies/foam.js'
 import { help } from './vocabularies/help.js'
 import { kit } from './vocabularies/kit.js'
@@ -14,4 +15,4 @@ import { weld } from './vocabularies/weld.js'
 import type { Grammar } from './walk.js'
 
 /** How each command is read. */
-export const grammars: Readonly<Record<string, Grammar>> = { spray, air, weld, strip, probe, kit, foam, laid, site, help, me, undo, correct }
+export const grammars: Readonly<Record<string, Grammar>> = { spray, air, weld, strip, probe, kit, foam, laid, day, site, help, me, undo, correct }

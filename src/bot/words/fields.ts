@@ -51,6 +51,8 @@ interface OtherFields {
   siteNew: true
   ids: string[]
   about: string
+  /** YYYY-MM-DD. */
+  date: string
 }
 
 /** Everything that any word of any command can set, in JSON units; a message sets some of it. */

@@ -18,6 +18,8 @@ export type Said =
   | { readonly command: 'kit'; readonly kit: KitSaid | null }
   | { readonly command: 'foam'; readonly gelS: number | null; readonly signs: readonly FoamSign[] }
   | { readonly command: 'laid'; readonly laid: LaidData }
+  /** Date null: today. */
+  | { readonly command: 'day'; readonly date: string | null }
   | { readonly command: 'site show'; readonly name: string | null }
   | { readonly command: 'site set'; readonly name: string | null; readonly change: SiteChange }
   | { readonly command: 'site new'; readonly name: string; readonly lat: number; readonly lon: number; readonly zone: string }

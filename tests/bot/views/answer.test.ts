@@ -77,6 +77,41 @@ const full: Readonly<Record<string, Answer['numbers']>> = {
     handMm: 357.079633,
     count: 1
   },
+  day: {
+    date: '2026-05-05',
+    known: true,
+    windows: (['spray', 'lay', 'weld', 'people'] as const).flatMap((activity) =>
+      [4, 6, 8, 10, 12, 14].map((hour) => ({
+        activity,
+        from: `2026-05-05T${String(hour).padStart(2, '0')}:00:00Z`,
+        to: `2026-05-05T${String(hour + 1).padStart(2, '0')}:30:00Z`,
+        outcome: hour === 4 ? 'no-go' : 'caution',
+        opens: 'substrate-temperature',
+        closes: 'rain-coming'
+      }))
+    ),
+    sunriseAt: '2026-05-05T03:57:00Z',
+    sunsetAt: '2026-05-05T18:52:00Z',
+    lastSheetBy: '2026-05-05T13:20:00Z',
+    closeBy: '2026-05-05T15:30:00Z',
+    closing: 'rain',
+    bindingPath: 'backlog',
+    dryAt: '2026-05-05T06:10:00Z',
+    dewFrom: '2026-05-05T20:40:00Z',
+    fitsM2: 123_456.789,
+    bindingWork: 'robot',
+    backlogRobotM: 1234.5,
+    backlogHandM: 12.25,
+    stage: [
+      { what: 'kits', count: 1_000_000, warming: 3 },
+      { what: 'nozzles', count: 70 },
+      { what: 'strips', count: 1 }
+    ],
+    gangs: 2,
+    minWindowMin: 60,
+    toRead: ['read:kit', 'read:substrate', 'read:sheet'],
+    hazards: [{ rule: 'heat', outcome: 'caution', from: '2026-05-05T10:00:00Z', to: '2026-05-05T14:00:00Z' }]
+  },
   probe: {
     void: 1,
     state: 'open',

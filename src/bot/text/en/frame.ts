@@ -16,6 +16,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     kit: 'kits: temperature, ready when, expiry, place',
     foam: 'test spray: good or stop, open time',
     laid: 'log the area laid and the metres welded',
+    day: 'the hours that can go, last sheet by, what to stage',
     site: 'show or set a site',
     help: 'this list, or one command',
     me: 'your language and units',

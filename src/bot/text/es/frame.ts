@@ -16,6 +16,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     kit: 'juegos: temperatura, cuándo listos, caducidad, lugar',
     foam: 'prueba de espuma: buena o parar, tiempo abierto',
     laid: 'anotar la superficie colocada y los metros soldados',
+    day: 'las horas en que se puede, última lámina, qué preparar',
     site: 'ver o ajustar una obra',
     help: 'esta lista, o un comando',
     me: 'su idioma y sus unidades',

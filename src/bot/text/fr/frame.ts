@@ -16,6 +16,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     kit: 'trousses : température, prêtes quand, péremption, lieu',
     foam: 'essai de mousse : bon ou arrêter, temps ouvert',
     laid: 'noter la surface posée et les mètres soudés',
+    day: 'les heures possibles, dernière feuille, quoi préparer',
     site: 'voir ou régler un chantier',
     help: 'cette liste, ou une commande',
     me: 'votre langue et vos unités',

@@ -1,0 +1,33 @@
+import type { Activity } from '../../core/finding.js'
+import { sunEvents } from '../../core/gather/daylight.js'
+import { localDate } from '../../core/instant.js'
+import type { Outcome } from '../../core/outcome.js'
+import { dayPlan } from '../../core/plan/day-plan.js'
+import { type Outlook, outlook } from '../../core/plan/outlook.js'
+import { type Done, type OnSite, told } from '../context.js'
+import { dayNumbers } from '../decision/day-numbers.js'
+import { warmMinOf } from '../decision/warm-min.js'
+import { remember } from '../session/remember.js'
+import type { Said } from '../words/said.js'
+
+/** Windows and plan of a day, as known now: the best hours to spray decide. Logs nothing. */
+export async function day(said: Extract<Said, { command: 'day' }>, { session, sheet, forecast }: OnSite): Promise<Done> {
+  const { settings, now } = session
+  const date = said.date ?? localDate(now, settings.zone)
+  const memory = await remember(session)
+  const seen = outlook(memory, forecast, sheet, date, now)
+  const warmMin = warmMinOf(memory.kit, { settings, sheet, forecast, boxC: null, now })
+  const plan = dayPlan(seen, { memory, sheet, now, dryAt: null, warmMin })
+  const { outcome, binding } = seen.activities.spray
+  return told({
+    command: 'day',
+    outcome,
+    activities: outcomesOf(seen),
+    findings: binding === null ? [] : [binding],
+    numbers: dayNumbers({ day: seen, plan, sun: sunEvents(settings, date), dryAt: null, dewFromAt: null }, sheet)
+  })
+}
+
+function outcomesOf({ activities: { spray, lay, weld, people } }: Outlook): Readonly<Record<Activity, Outcome>> {
+  return { spray: spray.outcome, lay: lay.outcome, weld: weld.outcome, people: people.outcome }
+}

@@ -1,0 +1,55 @@
+import { activities } from '../../core/finding.js'
+import type { SunEvents } from '../../core/gather/daylight.js'
+import type { Instant } from '../../core/instant.js'
+import type { LimitsSheet } from '../../core/limits/sheet.js'
+import type { Json, JsonObject } from '../../core/log/entry.js'
+import type { DayPlan } from '../../core/plan/day-plan.js'
+import type { Outlook } from '../../core/plan/outlook.js'
+import { iso, toJsonObject } from '../json.js'
+
+/** What is known of a day. */
+export interface DayKnown {
+  readonly day: Outlook
+  readonly plan: DayPlan
+  readonly sun: Pick<SunEvents, 'sunriseAt' | 'sunsetAt'>
+  readonly dryAt: Instant | null
+  readonly dewFromAt: Instant | null
+}
+
+/** The numbers of `day`: windows of all activities, last sheet by, what fits, what to stage. */
+export function dayNumbers({ day, plan, sun, dryAt, dewFromAt }: DayKnown, sheet: LimitsSheet): JsonObject {
+  const { lastSheet, fits, stage, backlog } = plan
+  return toJsonObject({
+    date: day.date,
+    known: day.known,
+    windows: activities.flatMap((activity) => windowsOf(day, activity)),
+    sunriseAt: sun.sunriseAt,
+    sunsetAt: sun.sunsetAt,
+    lastSheetBy: iso(lastSheet?.at ?? null),
+    closeBy: iso(lastSheet?.closeAt ?? null),
+    closing: lastSheet?.closing ?? null,
+    bindingPath: lastSheet?.path ?? null,
+    dryAt,
+    dewFrom: iso(dewFromAt),
+    fitsM2: fits?.areaM2 ?? null,
+    bindingWork: fits?.work ?? null,
+    backlogRobotM: backlog.robotM,
+    backlogHandM: backlog.handM,
+    stage: stage.map(({ what, count, warming }) => (what === 'kits' ? { what, count, warming } : { what, count })),
+    gangs: sheet.crew.gangs,
+    minWindowMin: sheet.site.minWindowMin,
+    toRead: [...new Set((['spray', 'lay', 'weld'] as const).flatMap((work) => day.activities[work].toRead.flatMap(({ fix }) => fix ?? [])))],
+    hazards: day.hazards.map(({ finding, from, to }) => ({ rule: finding.rule, outcome: finding.outcome, from: iso(from), to: iso(to) }))
+  })
+}
+
+function windowsOf(day: Outlook, activity: (typeof activities)[number]): readonly Json[] {
+  return day.activities[activity].windows.map(({ from, to, outcome, opens, closes }) => ({
+    activity,
+    from: iso(from),
+    to: iso(to),
+    outcome,
+    opens,
+    closes
+  }))
+}

@@ -1,0 +1,25 @@
+import type { Closing, Path } from '../../core/plan/last-sheet.js'
+import type { Staged } from '../../core/plan/stage.js'
+import type { Work } from '../../core/plan/what-fits.js'
+
+/** What the plan of a day says. */
+export interface DayWords {
+  /** The rule that stood against a window until it began. */
+  opens(rule: string): string
+  /** `close`: when everything is to be closed, with its reason. */
+  lastSheet(by: string, close: string): string
+  /** The time of the last sheet is over. */
+  noMore(by: string, close: string): string
+  readonly closing: Readonly<Record<Closing, string>>
+  readonly path: Readonly<Record<Path, string>>
+  backlog(robot: string, hand: string): string
+  fits(area: string, work: string): string
+  readonly works: Readonly<Record<Work, string>>
+  stage(list: string): string
+  readonly staged: Readonly<Record<Staged['what'], (count: number) => string>>
+  warming(count: number): string
+  dry(at: string): string
+  dew(at: string): string
+  /** Where the plan has its rates from. */
+  crew(gangs: number): string
+}

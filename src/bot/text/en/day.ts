@@ -1,0 +1,23 @@
+import { counted } from '../plural.js'
+import type { Text } from '../text.js'
+
+export const day: Text['day'] = {
+  opens: (rule) => `until then ${rule}`,
+  lastSheet: (by, close) => `Last sheet in by ${by}, all welded and tied in by ${close}`,
+  noMore: (by, close) => `No further sheet: the last one was to be in by ${by}, all welded and tied in by ${close}`,
+  closing: { window: 'end of the hours that can go', sunset: 'sunset less closing up', rain: 'rain' },
+  path: { sheet: 'binds: rolling in, waiting and welding that sheet', backlog: 'binds: welds still open' },
+  backlog: (robot, hand) => `still to weld: robot ${robot}, hand ${hand}`,
+  fits: (area, work) => `Fits: about ${area}, slowest: ${work}`,
+  works: { spray: 'spraying', roll: 'rolling in', robot: 'robot welds', hand: 'hand welds' },
+  stage: (list) => `Stage: ${list}`,
+  staged: {
+    kits: (count) => counted('en', count, { one: 'kit', other: 'kits' }),
+    nozzles: (count) => counted('en', count, { one: 'nozzle', other: 'nozzles' }),
+    strips: (count) => counted('en', count, { one: 'cover strip', other: 'cover strips' })
+  },
+  warming: (count) => `${count} warming at once`,
+  dry: (at) => `deck dry about ${at}`,
+  dew: (at) => `dew from ${at}`,
+  crew: (gangs) => `By the rates of the crew in the limits sheet, ${counted('en', gangs, { one: 'gang', other: 'gangs' })}: set your own there.`
+}

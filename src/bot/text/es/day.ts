@@ -1,0 +1,24 @@
+import { counted } from '../plural.js'
+import type { Text } from '../text.js'
+
+export const day: Text['day'] = {
+  opens: (rule) => `hasta entonces ${rule}`,
+  lastSheet: (by, close) => `Última lámina puesta antes de las ${by}, todo soldado y empalmado antes de las ${close}`,
+  noMore: (by, close) => `Ni una lámina más: la última tenía que estar antes de las ${by}, todo soldado y empalmado antes de las ${close}`,
+  closing: { window: 'fin de las horas en que se puede', sunset: 'puesta del sol menos el cierre', rain: 'lluvia' },
+  path: { sheet: 'lo que manda: pasar el rodillo, esperar y soldar esa lámina', backlog: 'lo que manda: soldaduras pendientes' },
+  backlog: (robot, hand) => `por soldar: robot ${robot}, a mano ${hand}`,
+  fits: (area, work) => `Caben: unos ${area}, lo más lento: ${work}`,
+  works: { spray: 'rociar', roll: 'pasar el rodillo', robot: 'soldar con robot', hand: 'soldar a mano' },
+  stage: (list) => `Preparar: ${list}`,
+  staged: {
+    kits: (count) => counted('es', count, { one: 'juego', many: 'de juegos', other: 'juegos' }),
+    nozzles: (count) => counted('es', count, { one: 'boquilla', many: 'de boquillas', other: 'boquillas' }),
+    strips: (count) => counted('es', count, { one: 'tira cubrejunta', many: 'de tiras cubrejunta', other: 'tiras cubrejunta' })
+  },
+  warming: (count) => `${count} calentándose a la vez`,
+  dry: (at) => `cubierta seca hacia las ${at}`,
+  dew: (at) => `rocío desde las ${at}`,
+  crew: (gangs) =>
+    `Según los ritmos de la hoja de límites, ${counted('es', gangs, { one: 'cuadrilla', many: 'de cuadrillas', other: 'cuadrillas' })}: ponga ahí los suyos.`
+}

@@ -1,0 +1,24 @@
+import { counted } from '../plural.js'
+import type { Text } from '../text.js'
+
+export const day: Text['day'] = {
+  opens: (rule) => `jusque-là ${rule}`,
+  lastSheet: (by, close) => `Dernière feuille posée avant ${by}, tout soudé et raccordé avant ${close}`,
+  noMore: (by, close) => `Plus aucune feuille : la dernière devait être posée avant ${by}, tout soudé et raccordé avant ${close}`,
+  closing: { window: 'fin des heures possibles', sunset: 'coucher du soleil moins la fermeture', rain: 'pluie' },
+  path: { sheet: 'ce qui décide : maroufler, attendre et souder cette feuille', backlog: 'ce qui décide : soudures en retard' },
+  backlog: (robot, hand) => `reste à souder : robot ${robot}, à la main ${hand}`,
+  fits: (area, work) => `Faisable : environ ${area}, le plus lent : ${work}`,
+  works: { spray: 'pulvériser', roll: 'maroufler', robot: 'souder au robot', hand: 'souder à la main' },
+  stage: (list) => `Préparer : ${list}`,
+  staged: {
+    kits: (count) => counted('fr', count, { one: 'trousse', many: 'de trousses', other: 'trousses' }),
+    nozzles: (count) => counted('fr', count, { one: 'buse', many: 'de buses', other: 'buses' }),
+    strips: (count) => counted('fr', count, { one: 'bande de recouvrement', many: 'de bandes de recouvrement', other: 'bandes de recouvrement' })
+  },
+  warming: (count) => `${count} à chauffer en même temps`,
+  dry: (at) => `support sec vers ${at}`,
+  dew: (at) => `rosée dès ${at}`,
+  crew: (gangs) =>
+    `D’après les cadences de la fiche de limites, ${counted('fr', gangs, { one: 'équipe', many: 'd’équipes', other: 'équipes' })} : y mettre les vôtres.`
+}
