@@ -6,6 +6,7 @@ import type { Activity } from '../../core/finding.js'
 import { type SunEvents, sunEvents } from '../../core/gather/daylight.js'
 import { gather } from '../../core/gather/gather.js'
 import type { Memory } from '../../core/gather/memory.js'
+import { roofOf } from '../../core/gather/roof-of.js'
 import { type Instant, localDate } from '../../core/instant.js'
 import { canonical } from '../../core/log/canonical.js'
 import { worst } from '../../core/outcome.js'
@@ -29,8 +30,9 @@ export async function decideOnSite(on: OnSite, activity: Exclude<Activity, 'peop
   const { session, sheet, forecast } = on
   const memory = await remember(session)
   const sun = sunEvents(session.settings, localDate(session.now, session.settings.zone))
+  const roof = roofOf(memory, forecast, sheet, session.now)
   const judge = (at: Instant) => {
-    const facts = gather(memory, forecast, sun, sheet, at)
+    const facts = gather(memory, forecast, sun, sheet, at, at, roof)
     return { facts, decision: decide(activity, facts, sheet) }
   }
   const { facts, decision } = judge(session.now)

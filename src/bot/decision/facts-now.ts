@@ -2,6 +2,7 @@ import type { Facts } from '../../core/facts.js'
 import { sunEvents } from '../../core/gather/daylight.js'
 import { gather } from '../../core/gather/gather.js'
 import { lastRain, type Memory } from '../../core/gather/memory.js'
+import { roofOf } from '../../core/gather/roof-of.js'
 import { type Instant, localDate } from '../../core/instant.js'
 import type { OnSite } from '../context.js'
 import { remember } from '../session/remember.js'
@@ -10,5 +11,6 @@ import { remember } from '../session/remember.js'
 export async function factsNow({ session, sheet, forecast }: OnSite): Promise<{ memory: Memory; facts: Facts; rainFellAt: Instant | null }> {
   const memory = await remember(session)
   const sun = sunEvents(session.settings, localDate(session.now, session.settings.zone))
-  return { memory, facts: gather(memory, forecast, sun, sheet, session.now), rainFellAt: lastRain(memory) }
+  const roof = roofOf(memory, forecast, sheet, session.now)
+  return { memory, facts: gather(memory, forecast, sun, sheet, session.now, session.now, roof), rainFellAt: lastRain(memory) }
 }

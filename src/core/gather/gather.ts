@@ -1,57 +1,83 @@
-import { type Fact, missing } from '../fact.js'
+import type { Fact } from '../fact.js'
 import type { Facts } from '../facts.js'
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
+import type { RoofSeries } from '../roof/series.js'
 import { round6 } from '../units.js'
 import { weatherAt } from '../weather/at.js'
 import type { Forecast } from '../weather/forecast.js'
 import { clearance } from '../welds/clearance.js'
-import { gatherAir } from './air.js'
-import { gatherChecklist } from './checklist.js'
+import { type AirFacts, gatherAir } from './air.js'
+import { type ChecklistFacts, gatherChecklist } from './checklist.js'
 import { daylight, type SunEvents } from './daylight.js'
 import { lastRain, type Memory } from './memory.js'
-import { gatherRoof } from './roof.js'
-import { gatherSky } from './sky.js'
+import { gatherRoof, type RoofFacts } from './roof.js'
+import { gatherSky, type SkyFacts } from './sky.js'
+import { gatherWbgt } from './wbgt.js'
 
 /**
  * Everything the rules need at one instant: what the log says where it is in force, what the forecast says elsewhere.
  * `sun` holds the events of the site's local date at `now`. For an instant to come `knownAt` is when the forecast is looked
- * at: its age counts from there, its spread grows with the hours ahead. Pure.
+ * at: its age counts from there, its spread grows with the hours ahead. `roof` is that of `roofOf`, known at `knownAt` too; null: only
+ * readings tell of the surfaces. Pure.
  */
-export function gather(memory: Memory, forecast: Forecast | null, sun: SunEvents, sheet: LimitsSheet, now: Instant, knownAt: Instant = now): Facts {
+export function gather(
+  memory: Memory,
+  forecast: Forecast | null,
+  sun: SunEvents,
+  sheet: LimitsSheet,
+  now: Instant,
+  knownAt: Instant = now,
+  roof: RoofSeries | null = null
+): Facts {
   const weather = weatherAt(forecast, knownAt, now, sheet.spread)
   const air = gatherAir(memory, weather, sheet, now)
   const sky = gatherSky(memory, weather, forecast, sheet, now, knownAt)
-  const roof = gatherRoof(memory, air, sky.rainFalling, sun, sheet, now)
+  const surfaces = gatherRoof({ memory, air, raining: sky.rainFalling, sun, sheet, roof }, now)
   const light = daylight(sun, now, sheet.site.closeUpMin)
   const checklist = gatherChecklist(memory, sheet, now, sun.date)
-  const { zone } = memory.settings
-  const weldNow = { airC: air.airC, sheetC: roof.sheetC, windKmh: air.windKmh, cloudPct: air.cloudPct, rainFalling: sky.rainFalling }
-  // Member by member: spreading five parts into one object of forty is ten times as slow, and a plan does this for every quarter of an hour.
+  const weldNow = { airC: air.airC, sheetC: surfaces.sheetC, windKmh: air.windKmh, cloudPct: air.cloudPct, rainFalling: sky.rainFalling }
+  const welders = memory.welders.map((welder) => clearance(welder, now, memory.settings.zone, weldNow, lastRain(memory), sheet))
+  const wbgtC = gatherWbgt(memory, air, weather, sheet, now, knownAt)
+  return inOne({ air, sky, surfaces, light, checklist, welders, wbgtC }, now, sun.date)
+}
+
+interface Parts {
+  readonly air: AirFacts
+  readonly sky: SkyFacts
+  readonly surfaces: RoofFacts
+  readonly light: ReturnType<typeof daylight>
+  readonly checklist: ChecklistFacts
+  readonly welders: Facts['welders']
+  readonly wbgtC: Fact
+}
+
+/** Member by member: spreading five parts into one object of forty is ten times as slow, and a plan does this for every quarter of an hour. */
+function inOne({ air, sky, surfaces, light, checklist, welders, wbgtC }: Parts, now: Instant, today: string): Facts {
   return {
     at: now,
-    today: sun.date,
+    today,
     airC: rounded(air.airC),
     rhPct: rounded(air.rhPct),
     dewPointC: rounded(air.dewPointC),
-    substrateC: rounded(roof.substrateC),
-    sheetC: rounded(roof.sheetC),
-    substrateDewMarginK: rounded(roof.substrateDewMarginK),
-    sheetDewMarginK: rounded(roof.sheetDewMarginK),
+    substrateC: rounded(surfaces.substrateC),
+    sheetC: rounded(surfaces.sheetC),
+    substrateDewMarginK: rounded(surfaces.substrateDewMarginK),
+    sheetDewMarginK: rounded(surfaces.sheetDewMarginK),
     windKmh: rounded(air.windKmh),
     gustKmh: rounded(air.gustKmh),
     cloudPct: rounded(air.cloudPct),
     heatIndexC: rounded(air.heatIndexC),
     feltC: rounded(air.feltC),
-    wbgtC: missing,
+    wbgtC: rounded(wbgtC),
     rainFalling: sky.rainFalling,
     rainChancePct: rounded(sky.rainChancePct),
     rainAmountMm: rounded(sky.rainAmountMm),
     sunUp: light.sunUp,
     daylightMin: light.daylightMin === null ? null : round6(light.daylightMin),
-    substrateDry: roof.substrateDry,
-    fleeceDry: roof.fleeceDry,
-    seamDry: roof.seamDry,
+    substrateDry: surfaces.substrateDry,
+    fleeceDry: surfaces.fleeceDry,
+    seamDry: surfaces.seamDry,
     substrateClean: checklist.substrateClean,
     lapClean: checklist.lapClean,
     compatibility: checklist.compatibility,
@@ -61,7 +87,7 @@ export function gather(memory: Memory, forecast: Forecast | null, sun: SunEvents
     sheetState: checklist.sheetState,
     kit: checklist.kit,
     startUp: checklist.startUp,
-    welders: memory.welders.map((welder) => clearance(welder, now, zone, weldNow, lastRain(memory), sheet)),
+    welders,
     dropPct: rounded(checklist.dropPct),
     powerMeasured: checklist.powerMeasured,
     laidAt: checklist.laidAt,
@@ -70,7 +96,7 @@ export function gather(memory: Memory, forecast: Forecast | null, sun: SunEvents
     noThunder: sky.noThunder,
     thunderThisHour: sky.thunderThisHour,
     thunderWithin2h: sky.thunderWithin2h,
-    surfaceWet: roof.surfaceWet
+    surfaceWet: surfaces.surfaceWet
   }
 }
 

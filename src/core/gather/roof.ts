@@ -7,6 +7,7 @@ import { type AirFacts, condensation } from './air.js'
 import { combine } from './combine.js'
 import type { SunEvents } from './daylight.js'
 import { inForce } from './in-force.js'
+import { type RoofSeries, roofAt, wetSince } from '../roof/series.js'
 import { last, lastRain, type Memory } from './memory.js'
 
 export type RoofFacts = Pick<
@@ -17,44 +18,61 @@ export type RoofFacts = Pick<
 /** Within this of sunrise a surface moves fast, so that its reading ages fast. From memory. */
 export const nearSunriseS = 3600
 
-/** Temperature and wetness of the surfaces, from what was read and stated. */
-export function gatherRoof(memory: Memory, air: AirFacts, raining: Fact<boolean>, sun: SunEvents, sheet: LimitsSheet, now: Instant): RoofFacts {
+/** What is told of the surfaces: the log's, and the model's where the log is silent. */
+interface Sources {
+  readonly memory: Memory
+  readonly air: AirFacts
+  readonly raining: Fact<boolean>
+  readonly sun: SunEvents
+  readonly sheet: LimitsSheet
+  readonly roof: RoofSeries | null
+}
+
+/** Temperature and wetness of the surfaces: what was read and stated while it is in force, else the model's. */
+export function gatherRoof({ memory, air, raining, sun, sheet, roof }: Sources, now: Instant): RoofFacts {
   const age = sheet.maxAgeMin
+  const model = roofAt(roof, now)
   const nearSunrise = sun.rises.some((rise) => Math.abs(rise - now) <= nearSunriseS)
   const substrateAge = nearSunrise ? Math.min(age.substrate, age.substrateNearSunrise) : age.substrate
-  const substrateC = inForce(last(memory, 'substrateC'), substrateAge, now, 'reading', missing)
-  const sheetC = inForce(last(memory, 'sheetC'), age.sheet, now, 'reading', missing)
+  const substrateC = inForce(last(memory, 'substrateC'), substrateAge, now, 'reading', model.substrate.surfaceC)
+  const sheetC = inForce(last(memory, 'sheetC'), age.sheet, now, 'reading', model.sheet.surfaceC)
   const margin = (surface: Fact) => combine(surface, air.dewPointC, (surfaceC, dewC) => surfaceC - condensation(dewC))
   const substrateDewMarginK = margin(substrateC)
   const sheetDewMarginK = margin(sheetC)
-  const surface = (key: 'substrateDry' | 'fleeceDry' | 'lapDry', dewMarginK: Fact) =>
-    dryness(last(memory, key), lastRain(memory), dewMarginK, age.dry, now)
-  const substrateDry = surface('substrateDry', substrateDewMarginK)
+  const surface = (key: 'substrateDry' | 'fleeceDry' | 'lapDry', dewMarginK: Fact, of: 'substrate' | 'sheet') =>
+    dryness(last(memory, key), lastRain(memory), dewMarginK, (from) => wetSince(roof, of, from, now), age.dry, now)
+  const substrateDry = surface('substrateDry', substrateDewMarginK, 'substrate')
   return {
-    substrateC,
-    sheetC,
-    substrateDewMarginK,
-    sheetDewMarginK,
-    substrateDry,
-    fleeceDry: surface('fleeceDry', substrateDewMarginK),
-    seamDry: surface('lapDry', sheetDewMarginK),
-    surfaceWet: wetness(substrateDry, substrateDewMarginK, raining)
+    substrateC, sheetC, substrateDewMarginK, sheetDewMarginK, substrateDry,
+    fleeceDry: surface('fleeceDry', substrateDewMarginK, 'substrate'),
+    seamDry: surface('lapDry', sheetDewMarginK, 'sheet'),
+    surfaceWet: wetness(substrateDry, substrateDewMarginK, raining, model.substrate.wet)
   }
 }
 
-/** Dry as stated, unless rain was stated since, or a reading since put the surface at or below the dew point. */
-function dryness(noted: Noted<boolean> | undefined, rainAt: Instant | null, dewMarginK: Fact, maxAgeMin: number, now: Instant): Fact<SurfaceState> {
+/** Dry as stated, unless since then rain was stated, a reading put the surface at or below the dew point, or the model has it wet beyond doubt. */
+function dryness(
+  noted: Noted<boolean> | undefined,
+  rainAt: Instant | null,
+  dewMarginK: Fact,
+  modelWet: (from: Instant) => ReturnType<typeof wetSince>,
+  maxAgeMin: number,
+  now: Instant
+): Fact<SurfaceState> {
   const stated = inForce(noted, maxAgeMin, now, 'statement', missing)
   if (stated.value === null || stated.at === null) return { ...stated, value: null }
   if (!stated.value) return { ...stated, value: 'wet' }
   if (rainAt !== null && rainAt >= stated.at) return certain('rain', rainAt, 'log')
   const dewAt = dewMarginK.origin === 'reading' && dewMarginK.value !== null && dewMarginK.value <= 0 ? dewMarginK.at : null
-  return dewAt !== null && dewAt > stated.at ? certain('dew', dewAt, 'log') : { ...stated, value: 'dry' }
+  if (dewAt !== null && dewAt > stated.at) return certain('dew', dewAt, 'log')
+  const wet = modelWet(stated.at)
+  return wet === null ? { ...stated, value: 'dry' } : { value: wet.by, at: wet.at, origin: 'model', spread: 0, stale: false }
 }
 
-function wetness(substrateDry: Fact<SurfaceState>, dewMarginK: Fact, raining: Fact<boolean>): Fact<boolean> {
+/** A margin that a reading is part of tells of dew by itself; the model knows the film, and when it is in doubt. */
+function wetness(substrateDry: Fact<SurfaceState>, dewMarginK: Fact, raining: Fact<boolean>, model: Fact<boolean>): Fact<boolean> {
   if (raining.value === true) return raining
-  if (dewMarginK.value !== null && dewMarginK.value <= 0) return { ...dewMarginK, value: true }
-  if (substrateDry.value === null) return missing
+  if (dewMarginK.origin !== 'model' && dewMarginK.value !== null && dewMarginK.value <= 0) return { ...dewMarginK, value: true }
+  if (substrateDry.value === null) return model
   return { ...substrateDry, value: substrateDry.value !== 'dry' }
 }

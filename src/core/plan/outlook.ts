@@ -1,9 +1,11 @@
 import type { Activity, Finding } from '../finding.js'
 import type { Memory } from '../gather/memory.js'
+import { roofOf } from '../gather/roof-of.js'
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import { type Outcome, rank } from '../outcome.js'
 import type { RuleId } from '../rules/index.js'
+import type { RoofSeries } from '../roof/series.js'
 import { firstInstantAt } from '../schedule.js'
 import type { Forecast } from '../weather/forecast.js'
 import { ageOf } from '../weather/lookup.js'
@@ -50,11 +52,18 @@ export interface Outlook {
 
 /**
  * The outlook of a local date (YYYY-MM-DD) as known at `now`: every 15 min from 05:00 to 21:00 site time, or from `now` on,
- * until the forecast ends. Pure.
+ * until the forecast ends. `roof` is given where it was reckoned before for the same `now`. Pure.
  */
-export function outlook(memory: Memory, forecast: Forecast | null, sheet: LimitsSheet, date: string, now: Instant): Outlook {
+export function outlook(
+  memory: Memory,
+  forecast: Forecast | null,
+  sheet: LimitsSheet,
+  date: string,
+  now: Instant,
+  roof: RoofSeries | null = roofOf(memory, forecast, sheet, now)
+): Outlook {
   const instants = quartersOf(date, memory.settings.zone, now, endOf(forecast, now))
-  const all = moments(memory, forecast, sheet, date, now, instants)
+  const all = moments(memory, forecast, sheet, date, now, instants, roof)
   const known = all.some(({ facts }) => facts.airC.value !== null || facts.windKmh.value !== null)
   const of = (activity: Activity) =>
     activityOutlook(

@@ -9,6 +9,7 @@ import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import { type Outcome, worst } from '../outcome.js'
 import type { RuleId } from '../rules/index.js'
+import type { RoofSeries } from '../roof/series.js'
 import type { Forecast } from '../weather/forecast.js'
 
 export const quarterS = 900
@@ -37,21 +38,22 @@ export interface Moment {
   readonly of: Readonly<Record<Activity, Quarter>>
 }
 
-/** Of a surface or a kit: the forecast says nothing of them, only a reading does. */
+/** Of a surface or a kit: where neither a reading nor the model tells of them. */
 const ofSurfaceOrKit: ReadonlySet<RuleId> = new Set(['substrate-temperature', 'dew-margin', 'kit-temperature'])
 
-/** Judges every activity at each of some instants of a local date, with the forecast as it is known at `now`. Pure. */
+/** Judges every activity at each of some instants of a local date, with forecast and roof as they are known at `now`. Pure. */
 export function moments(
   memory: Memory,
   forecast: Forecast | null,
   sheet: LimitsSheet,
   date: string,
   now: Instant,
-  instants: readonly Instant[]
+  instants: readonly Instant[],
+  roof: RoofSeries | null
 ): readonly Moment[] {
   const sun = sunEvents(memory.settings, date)
   return instants.map((at) => {
-    const facts = gather(memory, forecast, sun, sheet, at, now)
+    const facts = gather(memory, forecast, sun, sheet, at, now, roof)
     const of = (activity: Activity) => judged(activity, facts, sheet)
     return { facts, of: { spray: of('spray'), lay: of('lay'), weld: of('weld'), people: of('people') } }
   })

@@ -84,11 +84,11 @@ function valueAt(hours: readonly Hour[], at: Instant, name: 'airC' | 'rhPct' | '
   const left = hours[after < 0 ? hours.length - 1 : after - 1]
   if (left === undefined || at - left.at > 3 * 3600) return null
   const right = after < 0 ? undefined : hours[after]
-  const [from, to] = [valueOf(left, name), right === undefined ? null : valueOf(right, name)]
+  const [from, to] = [valueIn(left, name), right === undefined ? null : valueIn(right, name)]
   if (from === null || right === undefined || to === null) return from
   return from + ((to - from) * (at - left.at)) / (right.at - left.at)
 }
 
-function valueOf(hour: Hour, name: 'airC' | 'rhPct' | 'windKmh'): number | null {
+function valueIn(hour: Hour, name: 'airC' | 'rhPct' | 'windKmh'): number | null {
   return name === 'rhPct' ? humidAir(hour.airC, hour.rhPct, hour.dewPointC).rhPct : hour[name]
 }

@@ -1,6 +1,6 @@
 import { dewPointC } from '../physics/air.js'
 import { convectionWm2K } from '../physics/convection.js'
-import { cosZenith, horizontalWm2 } from '../physics/radiation.js'
+import { horizontalWm2 } from '../physics/radiation.js'
 import { saturationWaterPa } from '../physics/saturation.js'
 import { skyLongWaveWm2 } from '../physics/sky.js'
 import { sunPosition } from '../physics/sun.js'
@@ -26,51 +26,97 @@ export interface Drive {
   readonly gammaPaK: number
 }
 
-/** Height of the sun in degrees for each step. */
-export function sunHeights(lat: number, lon: number, nodes: Nodes): Float64Array {
+/** What a clear sky would send down in each step, W/m². */
+export function clearSun(lat: number, lon: number, nodes: Nodes): Float64Array {
   const steps = (nodes.count - 1) * perHour
-  const heights = new Float64Array(steps)
+  const clear = new Float64Array(steps)
   for (let step = 0; step < steps; step += perSun) {
-    heights.fill(sunPosition(lat, lon, nodes.startAt + (step + perSun / 2) * stepS).elevationDeg, step, step + perSun)
+    const { elevationDeg } = sunPosition(lat, lon, nodes.startAt + (step + perSun / 2) * stepS)
+    if (elevationDeg > 0) clear.fill(horizontalWm2(elevationDeg, 0), step, step + perSun)
   }
-  return heights
+  return clear
 }
 
-/** The weather of one run. A value that would leave its range is moved the other way. */
-export function driveOf(nodes: Nodes, heightsDeg: Float64Array, moved: Moved): Drive {
-  const { count } = nodes
-  const vapour = new Float64Array(count)
-  const sky = new Float64Array(count)
-  const h = new Float64Array(count)
-  const air = moved === 'air' ? nodes.airC.map((c, i) => c + (nodes.spread.airK[i] as number)) : nodes.airC
-  const cloud = moved === 'cloud' ? nodes.cloudPct.map((pct, i) => reflected(pct, nodes.spread.cloudPct[i] as number)) : nodes.cloudPct
-  for (let i = 0; i < count; i += 1) {
-    const c = air[i] as number
-    const said = nodes.rhPct[i] as number
-    const rh = moved === 'humidity' ? moist(said, nodes.spread.rhPct[i] as number) : said
-    const dewC = dewPointC(c, rh)
-    vapour[i] = saturationWaterPa(dewC)
-    sky[i] = skyLongWaveWm2(c, dewC, cloud[i] as number)
-    const wind = (nodes.windKmh[i] as number) + (moved === 'wind' ? (nodes.spread.windKmh[i] as number) : 0)
-    h[i] = convectionWm2K(Math.min(300, wind))
-  }
+/** The weather of the plain run. */
+export function plainDrive(nodes: Nodes, clearWm2: Float64Array): Drive {
+  const moist = moisture(nodes.airC, nodes.rhPct, nodes.cloudPct)
   return {
-    steps: heightsDeg.length,
-    airC: bySteps(air),
-    vapourPa: bySteps(vapour),
-    skyWm2: bySteps(sky),
-    sunWm2: sunBySteps(nodes, heightsDeg, cloud, moved === 'cloud'),
-    hWm2K: bySteps(h),
-    rainMm: rainBySteps(nodes, moved),
+    steps: clearWm2.length,
+    airC: bySteps(nodes.airC),
+    vapourPa: bySteps(moist.vapourPa),
+    skyWm2: bySteps(moist.skyWm2),
+    sunWm2: sunBySteps(nodes, clearWm2, nodes.cloudPct, false),
+    hWm2K: bySteps(nodes.windKmh.map((kmh) => convectionWm2K(Math.min(300, kmh)))),
+    rainMm: rainBySteps(nodes, 'nothing'),
     gammaPaK: nodes.gammaPaK
   }
+}
+
+/** The weather of a run with one thing moved by its spread. A value that would leave its range is moved the other way. */
+export function movedDrive(nodes: Nodes, clearWm2: Float64Array, plain: Drive, moved: Moved): Drive {
+  const { airC, rhPct, windKmh, cloudPct, spread } = nodes
+  switch (moved) {
+    case 'air': {
+      const air = airC.map((c, i) => c + (spread.airK[i] as number))
+      const { vapourPa, skyWm2 } = moisture(air, rhPct, cloudPct)
+      return changed(plain, { airC: bySteps(air), vapourPa: bySteps(vapourPa), skyWm2: bySteps(skyWm2) })
+    }
+    case 'humidity': {
+      const { vapourPa, skyWm2 } = moisture(
+        airC,
+        rhPct.map((pct, i) => moister(pct, spread.rhPct[i] as number)),
+        cloudPct
+      )
+      return changed(plain, { vapourPa: bySteps(vapourPa), skyWm2: bySteps(skyWm2), rainMm: rainBySteps(nodes, moved) })
+    }
+    case 'wind':
+      return changed(plain, { hWm2K: bySteps(windKmh.map((kmh, i) => convectionWm2K(Math.min(300, kmh + (spread.windKmh[i] as number))))) })
+    case 'cloud': {
+      const cloud = cloudPct.map((pct, i) => reflected(pct, spread.cloudPct[i] as number))
+      return changed(plain, { skyWm2: bySteps(moisture(airC, rhPct, cloud).skyWm2), sunWm2: sunBySteps(nodes, clearWm2, cloud, true) })
+    }
+    case 'start':
+      return changed(plain, { rainMm: rainBySteps(nodes, moved) })
+    case 'nothing':
+      return plain
+  }
+}
+
+/** One shape for all: the run that takes them is several times as slow when they differ. */
+function changed({ steps, airC, vapourPa, skyWm2, sunWm2, hWm2K, rainMm, gammaPaK }: Drive, to: Partial<Drive>): Drive {
+  return {
+    steps,
+    airC: to.airC ?? airC,
+    vapourPa: to.vapourPa ?? vapourPa,
+    skyWm2: to.skyWm2 ?? skyWm2,
+    sunWm2: to.sunWm2 ?? sunWm2,
+    hWm2K: to.hWm2K ?? hWm2K,
+    rainMm: to.rainMm ?? rainMm,
+    gammaPaK
+  }
+}
+
+function moisture(
+  airC: Float64Array,
+  rhPct: Float64Array,
+  cloudPct: Float64Array
+): { readonly vapourPa: Float64Array; readonly skyWm2: Float64Array } {
+  const vapourPa = new Float64Array(airC.length)
+  const skyWm2 = new Float64Array(airC.length)
+  for (let i = 0; i < airC.length; i += 1) {
+    const c = airC[i] as number
+    const dewC = dewPointC(c, rhPct[i] as number)
+    vapourPa[i] = saturationWaterPa(dewC)
+    skyWm2[i] = skyLongWaveWm2(c, dewC, cloudPct[i] as number)
+  }
+  return { vapourPa, skyWm2 }
 }
 
 function reflected(pct: number, spread: number): number {
   return Math.min(100, Math.max(0, pct >= 50 ? pct - spread : pct + spread))
 }
 
-function moist(rhPct: number, spread: number): number {
+function moister(rhPct: number, spread: number): number {
   const up = rhPct + spread
   return up <= 100 ? up : Math.max(1, rhPct - spread)
 }
@@ -85,22 +131,32 @@ function bySteps(nodes: Float64Array): Float64Array {
   return out
 }
 
-/** Sun told for an hour less or more by this share, as in `weather/at.ts`. Source: from memory. */
-const sunSpreadShare = 0.25
+/** Sun off by this share under a clear sky, and by as much more under a full cover. Source: from memory. */
+const sunSpread = { clear: 0.1, covered: 0.2 } as const
 
 /** The source's mean of the hour, spread over it as a clear sky would; from the height of the sun and cloud where it has none. */
-function sunBySteps(nodes: Nodes, heightsDeg: Float64Array, cloud: Float64Array, moved: boolean): Float64Array {
-  const out = heightsDeg.map((deg) => (deg > 0 ? horizontalWm2(deg, 0) : 0))
+function sunBySteps(nodes: Nodes, clearWm2: Float64Array, cloud: Float64Array, moved: boolean): Float64Array {
+  const out = new Float64Array(clearWm2.length)
   for (let hour = 0; hour + 1 < nodes.count; hour += 1) {
-    const told = nodes.sunWm2[hour] as number
     const from = hour * perHour
-    const clearWm2 = meanOf(out, from)
-    const less = (nodes.cloudPct[hour] as number) >= 50 ? 1 + sunSpreadShare : 1 - sunSpreadShare
-    const share = moved && !Number.isNaN(told) ? less : 1
-    if (!Number.isNaN(told) && clearWm2 < 1) out.fill(told * share, from, from + perHour)
-    else for (let k = from; k < from + perHour; k += 1) out[k] = (out[k] as number) * (Number.isNaN(told) ? through(nodes, cloud, hour, moved) : (told * share) / clearWm2)
+    const told = nodes.sunWm2[hour] as number
+    const clearMean = meanOf(clearWm2, from)
+    const off = moved ? offBy(nodes.cloudPct[hour] as number) : 1
+    if (Number.isNaN(told)) scale(out, clearWm2, from, clearMean > 0 ? Math.min(1, off * through(cloud, hour)) : 0)
+    else if (clearMean < 1) out.fill(told * off, from, from + perHour)
+    else scale(out, clearWm2, from, (told * off) / clearMean)
   }
   return out
+}
+
+function scale(out: Float64Array, clearWm2: Float64Array, from: number, share: number): void {
+  for (let k = from; k < from + perHour; k += 1) out[k] = Math.min(1500, (clearWm2[k] as number) * share)
+}
+
+/** More sun where cloud is taken away, less where it is added. */
+function offBy(cloudPct: number): number {
+  const share = sunSpread.clear + (sunSpread.covered * cloudPct) / 100
+  return cloudPct >= 50 ? 1 + share : 1 - share
 }
 
 function meanOf(values: Float64Array, from: number): number {
@@ -109,16 +165,14 @@ function meanOf(values: Float64Array, from: number): number {
   return sum / perHour
 }
 
-/** Share of a clear sky's sun that comes through the cloud of the hour; a moved one is off by the formula's own share too. */
-function through(nodes: Nodes, cloud: Float64Array, hour: number, moved: boolean): number {
+/** Share of a clear sky's sun that comes through the cloud of the hour. */
+function through(cloud: Float64Array, hour: number): number {
   const pct = ((cloud[hour] as number) + (cloud[hour + 1] as number)) / 2
-  const share = horizontalWm2(90, pct) / horizontalWm2(90, 0)
-  if (!moved) return share
-  return (nodes.cloudPct[hour] as number) >= 50 ? Math.min(1, share * (1 + sunSpreadShare)) : share * (1 - sunSpreadShare)
+  return horizontalWm2(90, pct) / horizontalWm2(90, 0)
 }
 
 /** Rain is taken to fall from an even chance on; a moist run has it from a low one, a dry run from a high one. From memory. */
-const falls = { usual: 50, moist: 20, dry: 80 } as const
+const falls = { usual: 50, moist: 30, dry: 80 } as const
 const drizzleMm = 0.2
 
 function rainBySteps(nodes: Nodes, moved: Moved): Float64Array {
@@ -131,7 +185,8 @@ function rainBySteps(nodes: Nodes, moved: Moved): Float64Array {
 }
 
 function rainOf(mm: number, chancePct: number, moved: Moved): number {
-  if (moved === 'humidity') return mm > 0 || chancePct >= falls.moist || (Number.isNaN(mm) && Number.isNaN(chancePct)) ? Math.max(drizzleMm, mm || 0) : 0
+  if (moved === 'humidity')
+    return mm > 0 || chancePct >= falls.moist || (Number.isNaN(mm) && Number.isNaN(chancePct)) ? Math.max(drizzleMm, mm || 0) : 0
   if (!(mm > 0)) return 0
   return Number.isNaN(chancePct) || chancePct >= (moved === 'start' ? falls.dry : falls.usual) ? mm : 0
 }

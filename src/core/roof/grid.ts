@@ -22,14 +22,16 @@ const growth = 1.8
 export interface Grid {
   readonly stepS: number
   readonly cells: number
-  /** Heat capacity, J/(m²·K). */
-  readonly capacity: Float64Array
+  /** Heat capacity over the step, W/(m²·K). */
+  readonly perStep: Float64Array
   /** Conductance above cell i (0: to the surface) and below the last one, W/(m²·K). */
   readonly conductance: Float64Array
   /** Share of the temperature above that a cell takes on in a step. */
   readonly alpha: Float64Array
   /** 1 ÷ the diagonal left by the elimination. */
   readonly inverse: Float64Array
+  /** What the build-up takes from a surface, W per m² and K above where it would rest. */
+  readonly downWm2K: number
   readonly insulated: boolean
 }
 
@@ -40,23 +42,24 @@ export function gridOf(layers: readonly Layer[], stepS: number): Grid {
   const n = cut.length
   within('layers', n, 1, 200)
   const insulated = layers.reduce((sum, { thicknessM, kWMK }) => sum + thicknessM / kWMK, 0) >= insulatedM2KW
-  const capacity = Float64Array.from(cut, ({ thicknessM, rhoKgM3, cJKgK }) => thicknessM * rhoKgM3 * cJKgK)
+  const perStep = Float64Array.from(cut, ({ thicknessM, rhoKgM3, cJKgK }) => (thicknessM * rhoKgM3 * cJKgK) / stepS)
   const half = cut.map(({ thicknessM, kWMK }) => thicknessM / 2 / kWMK)
   const conductance = new Float64Array(n + 1)
   conductance[0] = 1 / at(half, 0)
   for (let i = 1; i < n; i += 1) conductance[i] = 1 / (at(half, i - 1) + at(half, i))
   conductance[n] = insulated ? 1 / (at(half, n - 1) + ceilingM2KW) : 0
-  return { stepS, cells: n, capacity, conductance, insulated, ...eliminated(capacity, conductance, stepS) }
+  const { alpha, inverse } = eliminated(perStep, conductance)
+  return { stepS, cells: n, perStep, conductance, alpha, inverse, downWm2K: at(conductance, 0) * (1 - at(alpha, 0)), insulated }
 }
 
-function eliminated(capacity: Float64Array, conductance: Float64Array, stepS: number): Pick<Grid, 'alpha' | 'inverse'> {
-  const n = capacity.length
+function eliminated(perStep: Float64Array, conductance: Float64Array): Pick<Grid, 'alpha' | 'inverse'> {
+  const n = perStep.length
   const alpha = new Float64Array(n)
   const inverse = new Float64Array(n)
   for (let i = n - 1; i >= 0; i -= 1) {
     const below = at(conductance, i + 1)
     const kept = i === n - 1 ? 0 : below * at(alpha, i + 1)
-    inverse[i] = 1 / (at(capacity, i) / stepS + at(conductance, i) + below - kept)
+    inverse[i] = 1 / (at(perStep, i) + at(conductance, i) + below - kept)
     alpha[i] = at(conductance, i) * at(inverse, i)
   }
   return { alpha, inverse }

@@ -1,8 +1,7 @@
 import type { Instant } from '../instant.js'
-import { relativeHumidityPct } from '../physics/air.js'
+import { relativeHumidityPct, standardPressureHpa } from '../physics/air.js'
 import { windAtRoofKmh } from '../physics/convection.js'
 import { gammaKpaK } from '../physics/evaporation.js'
-import { standardPressureHpa } from '../physics/air.js'
 import { within } from '../physics/range.js'
 import { humidAir } from '../weather/estimates.js'
 import type { Hour } from '../weather/hour.js'
@@ -87,7 +86,7 @@ export function nodesOf(hours: readonly Hour[], weather: Weather): Nodes | null 
     spread: {
       airK: wide(weather.spread.airK, left.airC, air.heldH),
       rhPct: wide(weather.spread.rhPct, left.rhPct, rh.heldH),
-      windKmh: wide(weather.spread.windKmh, left.windKmh, wind.heldH),
+      windKmh: wide(windAtRoofKmh(weather.spread.windKmh, weather.heightM), left.windKmh, wind.heldH),
       cloudPct: cut(cloud.value.map((pct) => (Number.isNaN(pct) ? unknownCloudSpreadPct : cloudSpreadPct)))
     },
     gammaPaK: 1000 * gammaKpaK(pressureOf(hours))
@@ -105,7 +104,15 @@ function pressureOf(hours: readonly Hour[]): number {
 }
 
 /** Spread at each node: × √(1 + lead h / 24), doubled when stale, wider by the hour while a value is only held, less near a reading. */
-function widened(own: number, hours: readonly Hour[], left: Float64Array, held: Float64Array, startAt: Instant, count: number, weather: Weather): Float64Array {
+function widened(
+  own: number,
+  hours: readonly Hour[],
+  left: Float64Array,
+  held: Float64Array,
+  startAt: Instant,
+  count: number,
+  weather: Weather
+): Float64Array {
   const { issuedAt, knownAt } = weather
   const stale = knownAt - issuedAt > 3 * hourS ? 2 : 1
   const share = line(hours, (_, index) => left[index] ?? 1, startAt, count).value

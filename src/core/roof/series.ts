@@ -16,6 +16,8 @@ export interface RoofSeries {
   readonly stepS: number
   /** Made of a forecast issued more than 3 h ago. */
   readonly stale: boolean
+  /** That falls in each step. */
+  readonly rainMm: Float64Array
   readonly substrate: SurfaceSeries
   readonly sheet: SurfaceSeries
 }
@@ -81,14 +83,24 @@ export function wetSpell(series: RoofSeries | null, surface: 'substrate' | 'shee
   return { dewFromAt: inSight ? startAt + from * stepS : null, dryAt: dry < film.length ? startAt + dry * stepS : null }
 }
 
-/** First step in (from, to] at which a surface is wet beyond doubt; null where it is at none. */
-export function wetSince(series: RoofSeries | null, surface: 'substrate' | 'sheet', from: Instant, to: Instant): Instant | null {
+/** Rain this long before counts as what made a surface wet, s. */
+const rainCountsS = 3600
+
+/** The first instant in (from, to] at which a surface is wet beyond doubt, and by what; null where it is at none. */
+export function wetSince(
+  series: RoofSeries | null,
+  surface: 'substrate' | 'sheet',
+  from: Instant,
+  to: Instant
+): { readonly at: Instant; readonly by: 'rain' | 'dew' } | null {
   if (series === null) return null
-  const { startAt, stepS } = series
+  const { startAt, stepS, rainMm } = series
   const { filmMm, filmSpreadMm } = series[surface]
   const last = Math.min(filmMm.length - 1, Math.floor((to - startAt) / stepS))
   for (let row = Math.max(0, Math.floor((from - startAt) / stepS) + 1); row <= last; row += 1) {
-    if ((filmMm[row] as number) - oneSided * (filmSpreadMm[row] as number) > dampMm) return startAt + row * stepS
+    if (!((filmMm[row] as number) - oneSided * (filmSpreadMm[row] as number) > dampMm)) continue
+    const rained = rainMm.subarray(Math.max(0, row - rainCountsS / stepS), row).some((mm) => mm > 0)
+    return { at: startAt + row * stepS, by: rained ? 'rain' : 'dew' }
   }
   return null
 }

@@ -2,10 +2,10 @@ import type { Instant } from '../instant.js'
 import { surfaceC } from '../physics/surface.js'
 import type { Hour } from '../weather/hour.js'
 import { fading, readingSpread } from './correct.js'
-import { type Drive, driveOf, type Moved, stepS, sunHeights } from './drive.js'
+import { clearSun, type Drive, type Moved, movedDrive, plainDrive, stepS } from './drive.js'
 import { gridOf } from './grid.js'
 import { hourS, nodesOf, type Weather } from './nodes.js'
-import { runSurface, type Run, type Start, type Told } from './run.js'
+import { type Run, runSurface, type Start, type Told } from './run.js'
 import type { RoofSeries, SurfaceSeries } from './series.js'
 import type { Surface, Surfaces } from './surface.js'
 
@@ -22,8 +22,8 @@ export interface RoofState extends Weather {
   readonly told: { readonly substrate: readonly Sighting[]; readonly sheet: readonly Sighting[] }
 }
 
-/** The runs beside the plain one: each with one thing moved by its spread. */
-const movedRuns = ['air', 'humidity', 'wind', 'cloud', 'start'] as const satisfies readonly Moved[]
+/** The runs beside the plain one, each with one thing moved by its spread; a last one starts dry. */
+const movedRuns = ['air', 'humidity', 'wind', 'cloud'] as const satisfies readonly Moved[]
 
 /** What no run covers, K: the properties of the surface, and the formulas themselves. Source: from memory. */
 const ownSpreadK = 0.7
@@ -41,9 +41,10 @@ const wetShare = { usual: 0.5, moist: 1, dry: 0.2 } as const
 export function simulate(hours: readonly Hour[], state: RoofState): RoofSeries | null {
   const nodes = nodesOf(hours, state)
   if (nodes === null) return null
-  const heightsDeg = sunHeights(state.lat, state.lon, nodes)
-  const plain = driveOf(nodes, heightsDeg, 'nothing')
-  const drives = movedRuns.map((moved) => driveOf(nodes, heightsDeg, moved))
+  const clearWm2 = clearSun(state.lat, state.lon, nodes)
+  const plain = plainDrive(nodes, clearWm2)
+  const drives = movedRuns.map((moved) => movedDrive(nodes, clearWm2, plain, moved))
+  const dry = movedDrive(nodes, clearWm2, plain, 'start')
   const of = (surface: Surface, told: readonly Sighting[]) => {
     const grid = gridOf(surface.layers, stepS)
     const cloudPct = nodes.cloudPct[0] as number
@@ -51,13 +52,15 @@ export function simulate(hours: readonly Hour[], state: RoofState): RoofSeries |
     const run = (drive: Drive, moved: Moved): Run =>
       runSurface(surface, grid, drive, startOf(settledC, surface, moved), toSteps(told, nodes.startAt, drive.steps, moved))
     const base = run(plain, 'nothing')
-    return combined(base, movedRuns.map((moved, index) => run(drives[index] as Drive, moved)), readAt(told), nodes.startAt)
+    const moved = movedRuns.map((each, index) => run(drives[index] as Drive, each))
+    return combined(base, moved, run(dry, 'start'), readAt(told), nodes.startAt)
   }
   return {
     startAt: nodes.startAt,
     endAt: nodes.startAt + (nodes.count - 1) * hourS,
     stepS,
     stale: state.knownAt - state.issuedAt > 3 * hourS,
+    rainMm: plain.rainMm,
     substrate: of(state.surfaces.substrate, state.told.substrate),
     sheet: of(state.surfaces.sheet, state.told.sheet)
   }
@@ -92,25 +95,47 @@ function readAt(told: readonly Sighting[]): readonly Instant[] {
   return told.flatMap(({ at, surfaceC: read }) => (read === undefined ? [] : at))
 }
 
-/** One standard deviation from what each moved run differs by; a reading brings it down to its own, from where it grows again. */
-function combined(base: Run, runs: readonly Run[], read: readonly Instant[], startAt: Instant): SurfaceSeries {
-  const length = base.surfaceC.length
-  const spreadK = new Float64Array(length)
-  const filmSpreadMm = new Float64Array(length)
-  for (const run of runs) {
-    for (let j = 0; j < length; j += 1) {
-      const k = (run.surfaceC[j] as number) - (base.surfaceC[j] as number)
-      const mm = (run.filmMm[j] as number) - (base.filmMm[j] as number)
-      spreadK[j] = (spreadK[j] as number) + k * k
-      filmSpreadMm[j] = (filmSpreadMm[j] as number) + mm * mm
+/**
+ * One standard deviation from what each moved run differs by; a reading brings it down to its own, from where it grows again.
+ * Of the wet start and the dry one neither is likelier: the value lies half way, and so far is it off.
+ */
+function combined(base: Run, runs: readonly Run[], dryStart: Run, read: readonly Instant[], startAt: Instant): SurfaceSeries {
+  const surface = middle(
+    base.surfaceC,
+    runs.map(({ surfaceC: each }) => each),
+    dryStart.surfaceC,
+    ownSpreadK
+  )
+  const film = middle(
+    base.filmMm,
+    runs.map(({ filmMm }) => filmMm),
+    dryStart.filmMm,
+    0
+  )
+  for (const at of read) calm(surface.spread, at, startAt)
+  return { surfaceC: surface.value, spreadK: surface.spread, filmMm: film.value, filmSpreadMm: film.spread }
+}
+
+function middle(
+  base: Float64Array,
+  runs: readonly Float64Array[],
+  other: Float64Array,
+  own: number
+): { readonly value: Float64Array; readonly spread: Float64Array } {
+  const value = new Float64Array(base.length)
+  const spread = new Float64Array(base.length)
+  for (let j = 0; j < base.length; j += 1) {
+    const from = base[j] as number
+    const half = ((other[j] as number) - from) / 2
+    let sum = own * own + half * half
+    for (let k = 0; k < runs.length; k += 1) {
+      const off = ((runs[k] as Float64Array)[j] as number) - from
+      sum += off * off
     }
+    value[j] = from + half
+    spread[j] = Math.sqrt(sum)
   }
-  for (let j = 0; j < length; j += 1) {
-    spreadK[j] = Math.sqrt((spreadK[j] as number) + ownSpreadK ** 2)
-    filmSpreadMm[j] = Math.sqrt(filmSpreadMm[j] as number)
-  }
-  for (const at of read) calm(spreadK, at, startAt)
-  return { surfaceC: base.surfaceC, spreadK, filmMm: base.filmMm, filmSpreadMm }
+  return { value, spread }
 }
 
 /** Takes from what no run covers what a reading has told of it. */

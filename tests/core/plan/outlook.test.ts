@@ -12,7 +12,7 @@ const date = '2026-05-04'
 const now = iso('2026-05-04T03:30:00Z')
 const zone = 'Europe/Berlin'
 
-const calm: Partial<Hour> = { airC: 20, rhPct: 50, windKmh: 2, gustKmh: 4, cloudPct: 20, rainMm: 0, rainChancePct: 0, thunder: false }
+const calm: Partial<Hour> = { airC: 14, rhPct: 50, windKmh: 2, gustKmh: 4, cloudPct: 20, rainMm: 0, rainChancePct: 0, thunder: false }
 
 /** Hours of the day, all calm but for what `change` says by the local hour that begins. */
 function day(change: (localHour: number) => Partial<Hour> = () => ({}), until = '2026-05-05T00:00:00Z', issuedAt = '2026-05-04T03:00:00Z') {
@@ -23,8 +23,9 @@ function day(change: (localHour: number) => Partial<Hour> = () => ({}), until = 
   return forecastOf(issuedAt, hours)
 }
 
+/** Without a model of the roof: what it adds stands in tests/core/roof. */
 function look(forecast: ReturnType<typeof day> | null, at = now, memory = emptyMemory()) {
-  return outlook(memory, forecast, sheet(), date, at)
+  return outlook(memory, forecast, sheet(), date, at, null)
 }
 
 function times(windows: readonly { readonly from: number; readonly to: number; readonly outcome: string }[]): readonly string[] {
