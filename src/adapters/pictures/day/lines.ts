@@ -90,7 +90,8 @@ function stroke({ name, points, stroke: colour, dash, spread }: Line, x: X, y: Y
     .x(({ at }) => x(at))
     .y(({ value }) => y(value ?? 0))
     .digits(1)(points)
-  const drawn = { d: path ?? '', fill: 'none', 'stroke-linejoin': 'round' }
+  // A round end lets a value that stands alone be seen; between dashes it would fill the gaps.
+  const drawn = { d: path ?? '', fill: 'none', 'stroke-linejoin': 'round', 'stroke-linecap': dash === 'none' ? 'round' : 'butt' }
   return [
     ...(spread.length === 0 ? [tag('path', { ...drawn, stroke: paper, 'stroke-width': 12 })] : []),
     tag('path', { ...drawn, stroke: colour, 'stroke-width': 7, 'stroke-dasharray': dash, 'data-line': name })
