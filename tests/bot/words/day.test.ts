@@ -1,0 +1,39 @@
+import { describe, expect, test } from 'vitest'
+import { readWords } from '../../../src/bot/words/read.js'
+import { metric, refused, said } from './reader.js'
+
+describe('day', () => {
+  test.each(['day', '/day', 'Day!', 'día', 'dia', 'jour', '/seamhand day', 'seamhand jour'])('%s is today', (text) => {
+    expect(said(text)).toEqual({ command: 'day', date: null })
+  })
+
+  // 2026-05-04 in Berlin; the words of the grammar for dates.
+  test.each([
+    ['day today', '2026-05-04'],
+    ['día hoy', '2026-05-04'],
+    ["jour aujourd'hui", '2026-05-04'],
+    ['day tomorrow', '2026-05-05'],
+    ['día mañana', '2026-05-05'],
+    ['jour demain ?', '2026-05-05'],
+    ['day 2026-05-07', '2026-05-07'],
+    ['day 2026-05-07 2026-05-07', '2026-05-07']
+  ])('%s is %s', (text, date) => {
+    expect(said(text)).toEqual({ command: 'day', date })
+  })
+
+  test.each([
+    ['day start', 'unknown-word', 'start'],
+    ['day record', 'unknown-word', 'record'],
+    ['day csv', 'unknown-word', 'csv'],
+    ['day 2026-02-30', 'bad-number', '2026-02-30'],
+    ['day 04/05/2026', 'unknown-word', '04'],
+    ['day today 2026-05-05', 'duplicate', '2026-05-05']
+  ])('%s is refused: %s', (text, code, word) => {
+    expect(refused(text)).toMatchObject({ code, word })
+  })
+
+  test('what was understood is named beside what was not', () => {
+    const read = readWords('day tomorrow soon', metric)
+    expect(read).toMatchObject({ ok: false, command: 'day', refusal: { understood: [{ label: 'date', value: '2026-05-05', unit: null }] } })
+  })
+})
