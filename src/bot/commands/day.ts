@@ -1,5 +1,6 @@
 import type { Activity } from '../../core/finding.js'
 import { sunEvents } from '../../core/gather/daylight.js'
+import { roofOf } from '../../core/gather/roof-of.js'
 import { localDate } from '../../core/instant.js'
 import type { Outcome } from '../../core/outcome.js'
 import { dayPlan } from '../../core/plan/day-plan.js'
@@ -15,16 +16,17 @@ export async function day(said: Extract<Said, { command: 'day' }>, { session, sh
   const { settings, now } = session
   const date = said.date ?? localDate(now, settings.zone)
   const memory = await remember(session)
-  const seen = outlook(memory, forecast, sheet, date, now)
+  const roof = roofOf(memory, forecast, sheet, now)
+  const seen = outlook(memory, forecast, sheet, date, now, roof)
   const warmMin = warmMinOf(memory.kit, { settings, sheet, forecast, boxC: null, now })
-  const plan = dayPlan(seen, { memory, sheet, now, dryAt: null, warmMin })
+  const plan = dayPlan(seen, { memory, sheet, now, roof, warmMin })
   const { outcome, binding } = seen.activities.spray
   return told({
     command: 'day',
     outcome,
     activities: outcomesOf(seen),
     findings: binding === null ? [] : [binding],
-    numbers: dayNumbers({ day: seen, plan, sun: sunEvents(settings, date), dryAt: null, dewFromAt: null }, sheet)
+    numbers: dayNumbers({ day: seen, plan, sun: sunEvents(settings, date) }, sheet)
   })
 }
 

@@ -1,6 +1,5 @@
 import { activities } from '../../core/finding.js'
 import type { SunEvents } from '../../core/gather/daylight.js'
-import type { Instant } from '../../core/instant.js'
 import type { LimitsSheet } from '../../core/limits/sheet.js'
 import type { Json, JsonObject } from '../../core/log/entry.js'
 import type { DayPlan } from '../../core/plan/day-plan.js'
@@ -12,13 +11,11 @@ export interface DayKnown {
   readonly day: Outlook
   readonly plan: DayPlan
   readonly sun: Pick<SunEvents, 'sunriseAt' | 'sunsetAt'>
-  readonly dryAt: Instant | null
-  readonly dewFromAt: Instant | null
 }
 
 /** The numbers of `day`: windows of all activities, last sheet by, what fits, what to stage. */
-export function dayNumbers({ day, plan, sun, dryAt, dewFromAt }: DayKnown, sheet: LimitsSheet): JsonObject {
-  const { lastSheet, fits, stage, backlog } = plan
+export function dayNumbers({ day, plan, sun }: DayKnown, sheet: LimitsSheet): JsonObject {
+  const { lastSheet, fits, stage, backlog, deck, firstSprayAt } = plan
   return toJsonObject({
     date: day.date,
     known: day.known,
@@ -29,8 +26,9 @@ export function dayNumbers({ day, plan, sun, dryAt, dewFromAt }: DayKnown, sheet
     closeBy: iso(lastSheet?.closeAt ?? null),
     closing: lastSheet?.closing ?? null,
     bindingPath: lastSheet?.path ?? null,
-    dryAt,
-    dewFrom: iso(dewFromAt),
+    dryAt: deck.dryAt,
+    dewFrom: iso(deck.dewFromAt),
+    firstSprayAt,
     fitsM2: fits?.areaM2 ?? null,
     bindingWork: fits?.work ?? null,
     backlogRobotM: backlog.robotM,

@@ -1,7 +1,9 @@
 import { sunEvents } from '../../core/gather/daylight.js'
+import { roofOf } from '../../core/gather/roof-of.js'
 import { toIso } from '../../core/instant.js'
 import { dayPlan } from '../../core/plan/day-plan.js'
 import { type Outlook, outlook } from '../../core/plan/outlook.js'
+import type { RoofSeries } from '../../core/roof/series.js'
 import { ageOf } from '../../core/weather/lookup.js'
 import type { Answer, Spoken } from '../answer.js'
 import { dayNumbers } from '../decision/day-numbers.js'
@@ -9,7 +11,7 @@ import { warmMinOf } from '../decision/warm-min.js'
 import { texts } from '../text/index.js'
 import type { Caution, Text } from '../text/text.js'
 import { dateOf } from '../views/clock.js'
-import { planLines } from '../views/day-plan.js'
+import { dryLines, planLines } from '../views/day-plan.js'
 import { escapeText } from '../views/escape.js'
 import type { How } from '../views/how.js'
 import { notesOf } from '../views/notes.js'
@@ -26,39 +28,44 @@ export const morning: Post = {
 
 /** The morning post in a language and system of units. */
 export function speakMorning(on: PostOn, how: How): Spoken {
-  return layOut(morningPage(on, outlook(on.memory, on.forecast, on.sheet, on.date, on.now), how, texts[how.lang]), how.lang)
+  const { memory, forecast, sheet, date, now } = on
+  const text = texts[how.lang]
+  const roof = roofOf(memory, forecast, sheet, now)
+  const day = outlook(memory, forecast, sheet, date, now, roof)
+  return layOut(morningPage(on, day, planned(on, day, roof, how, text), how, text), how.lang)
 }
 
-function morningPage(on: PostOn, day: Outlook, how: How, text: Text): Page {
+function morningPage(on: PostOn, day: Outlook, plan: readonly string[], how: How, text: Text): Page {
   const { outcome, toRead } = day.activities.spray
   // Without the readings it is the weather that goes, not the work: the first line must not say more.
   const of = day.known && toRead.length > 0 ? `${text.activities.spray} (${text.decision.forecast})` : text.activities.spray
   const about = text.posts.about(of, escapeText(on.site, 60), dateOf(day.date, how) ?? day.date)
   return {
     head: `${shapes[outcome]} ${text.outcomes[outcome]}${text.frame.colon}${about}`,
-    lines: day.known ? knownLines(on, day, how, text) : [text.posts.noForecast, ...workLines(day, on, how, text)],
+    lines: day.known ? knownLines(on, day, plan, how, text) : [text.posts.noForecast, ...workLines(day, on, how, text)],
     details: day.known ? bindingLines(day, ['lay', 'weld'], how, text) : [],
     notes: notes(on, day, how, text)
   }
 }
 
-function knownLines(on: PostOn, day: Outlook, how: How, text: Text): readonly string[] {
+function knownLines(on: PostOn, day: Outlook, plan: readonly string[], how: How, text: Text): readonly string[] {
   return [
     ...workLines(day, on, how, text),
     ...bindingLines(day, ['spray'], how, text),
-    ...planned(on, day, how, text),
+    ...plan,
     ...weatherLines(day, how, text),
     ...kitLines(day, on.sheet, how, text),
     ...hazardLines(day, how, text)
   ]
 }
 
-/** Last sheet by, what fits and what to stage; the times of a kit only where one is too cold. */
-function planned({ memory, forecast, sheet, settings, date, now }: PostOn, day: Outlook, how: How, text: Text): readonly string[] {
+/** Last sheet by, what fits, what to stage, dry and dew; the warming of kits only where one is known to be too cold. */
+function planned(on: PostOn, day: Outlook, roof: RoofSeries | null, how: How, text: Text): readonly string[] {
+  const { memory, forecast, sheet, settings, date, now } = on
   const warmMin = warmMinOf(memory.kit, { settings, sheet, forecast, boxC: null, now })
-  const plan = dayPlan(day, { memory, sheet, now, dryAt: null, warmMin })
-  const numbers = dayNumbers({ day, plan, sun: sunEvents(settings, date), dryAt: null, dewFromAt: null }, sheet)
-  return planLines(numbers, now, now, how, text)
+  const plan = dayPlan(day, { memory, sheet, now, roof, warmMin })
+  const numbers = dayNumbers({ day, plan, sun: sunEvents(settings, date) }, sheet)
+  return [...planLines(numbers, now, now, how, text), ...dryLines(numbers, now, how, text)]
 }
 
 /** The rule of people that each caution is for; wind is the danger at edges. */

@@ -19,6 +19,7 @@ export interface DayWords {
   readonly staged: Readonly<Record<Staged['what'], (count: number) => string>>
   warming(count: number): string
   dry(at: string): string
+  firstSpray(at: string): string
   dew(at: string): string
   /** Where the plan has its rates from. */
   crew(gangs: number): string

@@ -57,6 +57,11 @@ function stageLine(numbers: Numbers, { day }: Text): readonly string[] {
 /** When the deck dries and when dew comes, where that is known. */
 export function dryLines(numbers: Numbers, about: Instant, how: How, { day }: Text): readonly string[] {
   const [dry, dew] = [instantIn(numbers, 'dryAt'), instantIn(numbers, 'dewFrom')]
-  const parts = [...(dry === null ? [] : [day.dry(clock(dry, about, how))]), ...(dew === null ? [] : [day.dew(clock(dew, about, how))])]
+  const spray = dry === null ? null : instantIn(numbers, 'firstSprayAt')
+  const parts = [
+    ...(dry === null ? [] : [day.dry(clock(dry, about, how))]),
+    ...(spray === null ? [] : [day.firstSpray(clock(spray, about, how))]),
+    ...(dew === null ? [] : [day.dew(clock(dew, about, how))])
+  ]
   return parts.length === 0 ? [] : [parts.join(' · ')]
 }

@@ -17,27 +17,26 @@ const mostHazards = 3
 
 /** `day`: hours of each kind of work with what opens and closes them, the last sheet, what to stage. */
 export function dayView(answer: Answer, how: How, text: Text): Page {
-  const { numbers, at } = answer
+  const { numbers } = answer
   const known = flag(numbers, 'known') === true
-  const about = noonOf(numbers, at, how)
   return {
     head: headOf(answer, known, how, text),
-    lines: known
-      ? [
-          ...windowLines(answer, how, text),
-          ...bindingLine(answer, how, text),
-          ...planLines(numbers, about, at, how, text),
-          ...beforeWork(numbers, text)
-        ]
-      : [text.posts.noForecast],
-    details: [
-      ...hazardLines(numbers, how, text),
-      ...dryLines(numbers, about, how, text),
-      ...sunLine(numbers, how, text),
-      ...crewLine(numbers, known, text)
-    ],
+    lines: known ? [...windowLines(answer, how, text), ...planned(answer, how, text)] : [text.posts.noForecast],
+    details: [...hazardLines(numbers, how, text), ...sunLine(numbers, how, text)],
     notes: notesOf(answer, cautionOf(numbers), how, text)
   }
+}
+
+function planned(answer: Answer, how: How, text: Text): readonly string[] {
+  const { numbers, at } = answer
+  const about = noonOf(numbers, at, how)
+  return [
+    ...bindingLine(answer, how, text),
+    ...dryLines(numbers, about, how, text),
+    ...planLines(numbers, about, at, how, text),
+    ...crewLine(numbers, text),
+    ...beforeWork(numbers, text)
+  ]
 }
 
 /** An instant of the day that is spoken of: times of another day say which. */
@@ -122,9 +121,10 @@ function sunLine(numbers: Numbers, how: How, { dayPicture }: Text): readonly str
   return parts.length === 0 ? [] : [parts.join(' · ')]
 }
 
-function crewLine(numbers: Numbers, known: boolean, { day }: Text): readonly string[] {
+/** Only with a plan: its rates are nobody's own until they are set. */
+function crewLine(numbers: Numbers, { day }: Text): readonly string[] {
   const gangs = num(numbers, 'gangs')
-  return !known || gangs === null ? [] : [day.crew(gangs)]
+  return num(numbers, 'fitsM2') === null || gangs === null ? [] : [day.crew(gangs)]
 }
 
 const cautions: Readonly<Record<string, Caution>> = {

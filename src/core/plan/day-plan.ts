@@ -4,7 +4,9 @@ import { type Instant, localDate } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import { rank } from '../outcome.js'
 import { OutOfRange } from '../physics/range.js'
+import type { RoofSeries } from '../roof/series.js'
 import { trafficWaitMin } from '../rules/traffic-wait.js'
+import { type DeckDay, deckOfDay } from './deck-day.js'
 import { type LastSheet, type LastSheetQuestion, lastSheet } from './last-sheet.js'
 import type { Outlook } from './outlook.js'
 import { type Staged, stage } from './stage.js'
@@ -19,6 +21,9 @@ export interface DayPlan {
   readonly stage: readonly Staged[]
   /** Metres laid today and not said to be welded; of another day nothing. */
   readonly backlog: Metres
+  readonly deck: DeckDay
+  /** Not before the deck is dry and sheets have relaxed on it, nor before the hours to plan with; null without them. */
+  readonly firstSprayAt: Instant | null
 }
 
 /** What is known besides the outlook. */
@@ -26,39 +31,55 @@ export interface PlanOn {
   readonly memory: Memory
   readonly sheet: LimitsSheet
   readonly now: Instant
-  /** When the deck will be dry, where it is wet at the start of the day; null: not known, or dry. */
-  readonly dryAt: Instant | null
+  /** Known at the same `now` as the outlook; null: nothing is known of the deck. */
+  readonly roof: RoofSeries | null
   /** From cold to ready of a kit, min; null: not known. */
   readonly warmMin: number | null
 }
 
-const nothing: DayPlan = { lastSheet: null, fits: null, stage: [], backlog: { robotM: 0, handM: 0 } }
+/** Sheets relax more slowly in air below this, °C: the same bound as the rule has. */
+const coldBelowC = 10
+
+const nothing: DayPlan = {
+  lastSheet: null,
+  fits: null,
+  stage: [],
+  backlog: { robotM: 0, handM: 0 },
+  deck: { dryAt: null, dewFromAt: null },
+  firstSprayAt: null
+}
 
 /**
  * The plan of the day of an outlook by the rates of the limits sheet. Of spells of hours that touch, the one with the best window
  * counts, of equals the longest. Nothing without such hours, or where the sizes of the limits sheet make no sheet. Pure.
  */
 export function dayPlan(day: Outlook, on: PlanOn): DayPlan {
+  const deck = deckOfDay(on.roof, day.from)
   try {
-    return planned(day, on)
+    return { ...planned(day, on, deck), deck }
   } catch (error) {
     // Each number of a limits sheet is in its range, but a lap as wide as its sheet leaves nothing to plan with.
-    if (error instanceof OutOfRange) return nothing
+    if (error instanceof OutOfRange) return { ...nothing, deck }
     throw error
   }
 }
 
-function planned(day: Outlook, { memory, sheet, now, dryAt, warmMin }: PlanOn): DayPlan {
+function planned(day: Outlook, { memory, sheet, now, warmMin }: PlanOn, { dryAt }: DeckDay): DayPlan {
   const spell = spellOf(day.activities.spray.windows)
   const backlog = localDate(now, memory.settings.zone) === day.date ? backlogOf(memory.today, sheet) : nothing.backlog
   if (spell === null) return { ...nothing, backlog }
   const { crew, foam } = sheet
   const question: LastSheetQuestion = { ends: endsOf(day, spell, memory, sheet), backlog, crew, sizes: sheet, waitMin: trafficWaitMin }
-  const relaxedAt = dryAt === null ? spell.from : dryAt + sheet.sheet.relaxMin * 60
-  const fits = whatFits(Math.max(now, spell.from, relaxedAt), question)
+  const firstSprayAt = dryAt === null ? spell.from : Math.max(spell.from, dryAt + relaxS(day, sheet))
+  const fits = whatFits(Math.max(now, firstSprayAt), question)
   const areaM2 = Math.min(1e6, fits?.areaM2 ?? 0)
   const staged = stage({ areaM2, foam, sizes: sheet, warmMin, paceM2H: paceM2H(crew, sheet) })
-  return { lastSheet: lastSheet(question), fits, stage: staged, backlog }
+  return { ...nothing, lastSheet: lastSheet(question), fits, stage: staged, backlog, firstSprayAt }
+}
+
+/** A day that is cold at its coldest, which is when decks dry, takes the longer time. */
+function relaxS({ airC }: Outlook, { sheet }: LimitsSheet): number {
+  return (airC !== null && airC.min < coldBelowC ? sheet.relaxColdMin : sheet.relaxMin) * 60
 }
 
 function endsOf(day: Outlook, spell: Spell, { settings }: Memory, { site }: LimitsSheet): LastSheetQuestion['ends'] {

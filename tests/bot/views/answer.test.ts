@@ -97,6 +97,7 @@ const full: Readonly<Record<string, Answer['numbers']>> = {
     closing: 'rain',
     bindingPath: 'backlog',
     dryAt: '2026-05-05T06:10:00Z',
+    firstSprayAt: '2026-05-05T06:40:00Z',
     dewFrom: '2026-05-05T20:40:00Z',
     fitsM2: 123_456.789,
     bindingWork: 'robot',

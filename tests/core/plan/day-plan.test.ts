@@ -4,8 +4,10 @@ import type { Memory } from '../../../src/core/gather/memory.js'
 import { emptyDay } from '../../../src/core/log/states/day.js'
 import type { Outcome } from '../../../src/core/outcome.js'
 import { dayPlan, spellOf } from '../../../src/core/plan/day-plan.js'
+import { deckOfDay } from '../../../src/core/plan/deck-day.js'
 import type { ActivityOutlook, Outlook } from '../../../src/core/plan/outlook.js'
 import type { Window } from '../../../src/core/plan/windows.js'
+import type { RoofSeries } from '../../../src/core/roof/series.js'
 import type { RuleId } from '../../../src/core/rules/index.js'
 import { demoSite } from '../../../src/core/site.js'
 import { sheet } from '../../support/facts.js'
@@ -35,8 +37,17 @@ function day(spray: readonly Window[], weld: readonly Window[] = []): Outlook {
   }
 }
 
-function plan(outlook: Outlook, at = 4, memory: Memory = emptyMemory(), limits = sheet(), dryAt: number | null = null) {
-  return dayPlan(outlook, { memory, sheet: limits, now: zero + at * 3600, dryAt, warmMin: null })
+/** A roof of that day in steps of 5 min, wet as said by the hour of UTC, with one shower. */
+function roofOf(wet: (hour: number) => boolean, rainAt: number | null = null): RoofSeries {
+  const filmMm = Float64Array.from({ length: 289 }, (_, row) => (wet(row / 12) ? 0.1 : 0))
+  const none = new Float64Array(289)
+  const surface = { surfaceC: none, spreadK: none, filmMm, filmSpreadMm: none }
+  const rainMm = none.map((_, row) => (rainAt !== null && row === rainAt * 12 ? 1 : 0))
+  return { startAt: zero, endAt: zero + 86_400, stepS: 300, stale: false, rainMm, substrate: surface, sheet: surface }
+}
+
+function plan(outlook: Outlook, at = 4, memory: Memory = emptyMemory(), limits = sheet(), roof: RoofSeries | null = null) {
+  return dayPlan(outlook, { memory, sheet: limits, now: zero + at * 3600, roof, warmMin: null })
 }
 
 describe('the hours to plan with', () => {
@@ -72,8 +83,50 @@ describe('the plan of a day', () => {
     expect(plan(day([hours(6, 14)]), 10).fits?.areaM2).toBeCloseTo((240 - 55) / 1.020681231, 2)
   })
 
-  test('not before the deck is dry and sheets have relaxed on it: 30 min', () => {
-    expect(plan(day([hours(6, 14)]), 4, emptyMemory(), sheet(), zero + 8 * 3600).fits?.areaM2).toBeCloseTo((360 - 30 - 55) / 1.020681231, 2)
+  test('not before the deck is dry and sheets have relaxed on it: 30 min, 60 on a cold day', () => {
+    const wetUntil8 = roofOf((hour) => hour < 8)
+    const found = plan(day([hours(6, 14)]), 4, emptyMemory(), sheet(), wetUntil8)
+    expect(found.firstSprayAt).toBe(zero + 8.5 * 3600)
+    expect(found.deck.dryAt).toBe(zero + 8 * 3600)
+    expect(found.fits?.areaM2).toBeCloseTo((330 - 55) / 1.020681231, 2)
+    const cold = { ...day([hours(6, 14)]), airC: { min: 9, max: 20 } }
+    expect(plan(cold, 4, emptyMemory(), sheet(), wetUntil8).firstSprayAt).toBe(zero + 9 * 3600)
+    // Dry before the hours begin: they do.
+    expect(plan(day([hours(10, 14)]), 4, emptyMemory(), sheet(), wetUntil8).firstSprayAt).toBe(zero + 10 * 3600)
+  })
+
+  test('dew: that of the morning, else that to come; wetness by rain is none', () => {
+    expect(
+      deckOfDay(
+        roofOf((hour) => hour > 2 && hour < 8),
+        zero + 4 * 3600
+      )
+    ).toEqual({ dryAt: zero + 8 * 3600, dewFromAt: zero + 2 * 3600 + 300 })
+    expect(
+      deckOfDay(
+        roofOf((hour) => hour >= 20),
+        zero + 4 * 3600
+      )
+    ).toEqual({ dryAt: null, dewFromAt: zero + 20 * 3600 })
+    expect(
+      deckOfDay(
+        roofOf((hour) => hour >= 20, 19.5),
+        zero + 4 * 3600
+      )
+    ).toEqual({ dryAt: null, dewFromAt: null })
+    expect(
+      deckOfDay(
+        roofOf(() => false),
+        zero + 4 * 3600
+      )
+    ).toEqual({ dryAt: null, dewFromAt: null })
+    expect(deckOfDay(null, zero)).toEqual({ dryAt: null, dewFromAt: null })
+    expect(
+      deckOfDay(
+        roofOf(() => true),
+        null
+      )
+    ).toEqual({ dryAt: null, dewFromAt: null })
   })
 
   test('closes by sunset less the closing-up time, or by rain, where that is first', () => {
@@ -93,7 +146,7 @@ describe('the plan of a day', () => {
     expect(found.backlog.handM).toBeCloseTo(0.57079633, 6)
     expect(found.lastSheet?.path).toBe('backlog')
     expect((found.lastSheet?.closeAt ?? 0) - (found.lastSheet?.at ?? 0)).toBeCloseTo((9.6 + 81.141593 + 10.394159 + 45) * 60, -1)
-    const tomorrow = dayPlan(day([hours(6, 14)]), { memory, sheet: sheet(), now: zero - 20 * 3600, dryAt: null, warmMin: null })
+    const tomorrow = dayPlan(day([hours(6, 14)]), { memory, sheet: sheet(), now: zero - 20 * 3600, roof: null, warmMin: null })
     expect([tomorrow.backlog, tomorrow.lastSheet?.path]).toEqual([{ robotM: 0, handM: 0 }, 'sheet'])
   })
 

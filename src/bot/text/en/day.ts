@@ -18,6 +18,7 @@ export const day: Text['day'] = {
   },
   warming: (count) => `${count} warming at once`,
   dry: (at) => `deck dry about ${at}`,
+  firstSpray: (at) => `first spray about ${at}`,
   dew: (at) => `dew from ${at}`,
   crew: (gangs) => `By the rates of the crew in the limits sheet, ${counted('en', gangs, { one: 'gang', other: 'gangs' })}: set your own there.`
 }

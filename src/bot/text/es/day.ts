@@ -18,6 +18,7 @@ export const day: Text['day'] = {
   },
   warming: (count) => `${count} calentándose a la vez`,
   dry: (at) => `cubierta seca hacia las ${at}`,
+  firstSpray: (at) => `primera pasada hacia las ${at}`,
   dew: (at) => `rocío desde las ${at}`,
   crew: (gangs) =>
     `Según los ritmos de la hoja de límites, ${counted('es', gangs, { one: 'cuadrilla', many: 'de cuadrillas', other: 'cuadrillas' })}: ponga ahí los suyos.`

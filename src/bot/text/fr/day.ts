@@ -18,6 +18,7 @@ export const day: Text['day'] = {
   },
   warming: (count) => `${count} à chauffer en même temps`,
   dry: (at) => `support sec vers ${at}`,
+  firstSpray: (at) => `première passe vers ${at}`,
   dew: (at) => `rosée dès ${at}`,
   crew: (gangs) =>
     `D’après les cadences de la fiche de limites, ${counted('fr', gangs, { one: 'équipe', many: 'd’équipes', other: 'équipes' })} : y mettre les vôtres.`
