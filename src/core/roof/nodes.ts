@@ -12,9 +12,9 @@ export const hourS = 3600
 /** How far a run reaches back and ahead of the instant it is known at. */
 const backS = 36 * hourS
 const aheadS = 72 * hourS
-/** Cloud that nobody told of, with everything from clear to overcast within two spreads, %. Source: from memory. */
-const unknownCloudPct = 50
-const unknownCloudSpreadPct = 40
+/** Cloud that nobody told of, %: under half, so that it is moved towards a full cover, which takes most of the sun. Source: from memory. */
+const unknownCloudPct = 45
+const unknownCloudSpreadPct = 45
 /** Spreads that no limit hangs on, as in `weather/at.ts`. Source: from memory. */
 const cloudSpreadPct = 20
 

@@ -12,6 +12,10 @@ const latentIce = latentWater + 0.334e6
 const zeroK = 273.15
 /** A last move this small, K, leaves an error of its square. */
 const closeK = 2e-3
+/** No roof on Earth leaves these; 60 halvings between them end in the last digit. */
+const coldestC = -150
+const hottestC = 450
+const mostTries = 60
 
 /** What a person told of a surface at the end of a step (−1: at the start): its temperature, or how full of water it is, 0…1. */
 export interface Told {
@@ -66,19 +70,21 @@ export function runSurface(surface: Surface, grid: Grid, drive: Drive, start: St
   const fade = Math.exp(-stepS / fadeS)
   now[at.surfaceC] = start.surfaceC + start.movedK
   now[at.filmMm] = Math.min(surface.filmMaxMm, start.filmMm)
+  now[at.excessK] = 1
   let next = 0
   let nextStep = told[0]?.step ?? steps
   for (let j = -1; j < steps; j += 1) {
     if (j >= 0) {
-      now[at.shiftK] = (now[at.shiftK] as number) * fade
+      now[at.readK] = (now[at.readK] as number) * fade
       now[at.filmMm] = (now[at.filmMm] as number) + (drive.rainMm[j] as number)
       sweepUp(grid, cellC, scratch)
       balance(surface, grid, drive, j, scratch[0] as number, now)
       water(surface.filmMaxMm, drive.rainMm[j] as number, now)
       sweepDown(grid, cellC, scratch, now)
+      shift(drive.airC[j] as number, now)
     }
     while (nextStep <= j) {
-      apply(told[next] as Told, surface.filmMaxMm, now)
+      apply(told[next] as Told, surface.filmMaxMm, drive.airC[Math.max(0, j)] as number, now)
       next += 1
       nextStep = told[next]?.step ?? steps
     }
@@ -103,9 +109,11 @@ const at = {
   dew: 10,
   rain: 11,
   evaporated: 12,
-  runOff: 13
+  runOff: 13,
+  readK: 14,
+  excessK: 15
 } as const
-const slots = 14
+const slots = 16
 
 /** Eliminates the build-up from the bottom up: what each cell would have if the one above stood at 0 °C. */
 function sweepUp({ cells, perStep, conductance, inverse }: Grid, cellC: Float64Array, beta: Float64Array): void {
@@ -137,8 +145,10 @@ function balance(surface: Surface, grid: Grid, drive: Drive, j: number, beta0: n
   const fixed = h + grid.downWm2K
   let kg = 0
   let fourth = 0
-  // Falling all along, and bent one way on either side of the point where the film is used up: Newton closes in in two or three steps.
-  for (let tries = 0; tries < 12; tries += 1) {
+  let coldest = coldestC
+  let hottest = hottestC
+  // The balance falls all along: Newton closes in in two or three steps, and where the film gives out and it would jump too far, halving does.
+  for (let tries = 0; tries < mostTries; tries += 1) {
     const place = (Math.min(highC, Math.max(lowC, surfaceC + shiftK)) - lowC) * perK
     const row = place | 0
     const low = curve[row] as number
@@ -148,7 +158,11 @@ function balance(surface: Surface, grid: Grid, drive: Drive, j: number, beta0: n
     kg = Math.max(most, free)
     const tK = surfaceC + zeroK
     const cube = long * tK * tK * tK
-    const move = (gain - cube * tK - fixed * surfaceC + latent * kg) / (4 * cube + fixed + latent * steep)
+    const left = gain - cube * tK - fixed * surfaceC + latent * kg
+    if (left > 0) coldest = surfaceC
+    else hottest = surfaceC
+    let move = left / (4 * cube + fixed + latent * steep)
+    if (!(surfaceC + move >= coldest && surfaceC + move <= hottest)) move = (coldest + hottest) / 2 - surfaceC
     surfaceC += move
     // Along the slopes just used, so that the step closes with what is booked for it.
     fourth = cube * (tK + 4 * move)
@@ -172,7 +186,7 @@ function water(filmMaxMm: number, rainMm: number, now: Float64Array): void {
   now[slot] = (now[slot] as number) + Math.abs(change)
   now[at.rain] = (now[at.rain] as number) + rainMm
   now[at.runOff] = (now[at.runOff] as number) + over
-  now[at.filmMm] = film - over
+  now[at.filmMm] = Math.min(filmMaxMm, film)
 }
 
 /** Gives every cell its new temperature, from the surface down. */
@@ -189,8 +203,21 @@ function sweepDown({ cells, perStep, conductance, alpha }: Grid, cellC: Float64A
   now[at.interior] = (now[at.interior] as number) + (conductance[cells] as number) * (interiorC - above)
 }
 
-function apply({ surfaceC, filmShare }: Told, filmMaxMm: number, now: Float64Array): void {
-  if (surfaceC !== null) now[at.shiftK] = surfaceC - (now[at.surfaceC] as number)
+/** What a reading was off by, fading, and no more than in step with how far the surface is from the air: of the sun's error none is left at night. */
+function shift(airC: number, now: Float64Array): void {
+  const excessK = Math.abs((now[at.surfaceC] as number) - airC)
+  now[at.shiftK] = (now[at.readK] as number) * Math.min(1, excessK / (now[at.excessK] as number))
+}
+
+/** An excess below this tells nothing of what the reading was off by, K. Source: from memory. */
+const leastExcessK = 2
+
+function apply({ surfaceC, filmShare }: Told, filmMaxMm: number, airC: number, now: Float64Array): void {
+  if (surfaceC !== null) {
+    now[at.readK] = surfaceC - (now[at.surfaceC] as number)
+    now[at.shiftK] = now[at.readK] as number
+    now[at.excessK] = Math.max(leastExcessK, Math.abs((now[at.surfaceC] as number) - airC))
+  }
   if (filmShare !== null) now[at.filmMm] = filmShare === 0 ? 0 : Math.max(now[at.filmMm] as number, filmShare * filmMaxMm)
 }
 
