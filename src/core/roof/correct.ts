@@ -15,7 +15,7 @@ export interface AirReadings {
   readonly windKmh: Read | null
 }
 
-/** What a reading tells of the hours around it fades with this time constant (DESIGN §5.8). */
+/** What a reading tells of the hours around it fades with this time constant. */
 export const fadeS = 6 * 3600
 
 /** One standard deviation of a crew's own reading. Source: from memory. */
