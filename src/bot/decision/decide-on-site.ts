@@ -23,6 +23,9 @@ export interface Decided {
   readonly told: Pick<Answer, 'outcome' | 'outcomes' | 'activities' | 'findings' | 'changesAt' | 'decision'>
 }
 
+/** `changesAt` looks no farther. */
+const changesWithinH = 12
+
 const none = { spray: null, lay: null, weld: null, people: null } as const
 
 /** Decides one activity on what the session knows now, and logs the decision with every input. */
@@ -30,7 +33,7 @@ export async function decideOnSite(on: OnSite, activity: Exclude<Activity, 'peop
   const { session, sheet, forecast } = on
   const memory = await remember(session)
   const sun = sunEvents(session.settings, localDate(session.now, session.settings.zone))
-  const roof = roofOf(memory, forecast, sheet, session.now)
+  const roof = roofOf(memory, forecast, sheet, session.now, changesWithinH)
   const judge = (at: Instant) => {
     const facts = gather(memory, forecast, sun, sheet, at, at, roof)
     return { facts, decision: decide(activity, facts, sheet) }

@@ -11,6 +11,6 @@ import { remember } from '../session/remember.js'
 export async function factsNow({ session, sheet, forecast }: OnSite): Promise<{ memory: Memory; facts: Facts; rainFellAt: Instant | null }> {
   const memory = await remember(session)
   const sun = sunEvents(session.settings, localDate(session.now, session.settings.zone))
-  const roof = roofOf(memory, forecast, sheet, session.now)
+  const roof = roofOf(memory, forecast, sheet, session.now, 1)
   return { memory, facts: gather(memory, forecast, sun, sheet, session.now, session.now, roof), rainFellAt: lastRain(memory) }
 }

@@ -17,9 +17,10 @@ const highestM = 370
 /**
  * The roof as known at `now`: the hours of the forecast (those kept of last night among them), moved by what was last read of
  * air, humidity and wind, and both surfaces by what was read and stated of them. Null without a forecast that still says
- * something, or for a substrate that the limits sheet does not know. Reckon it once for a question. Pure.
+ * something, or for a substrate that the limits sheet does not know. Reckon it once for a question, and
+ * no farther ahead (hours, 72 at the most) than it looks. Pure.
  */
-export function roofOf(memory: Memory, forecast: Forecast | null, sheet: LimitsSheet, now: Instant): RoofSeries | null {
+export function roofOf(memory: Memory, forecast: Forecast | null, sheet: LimitsSheet, now: Instant, aheadH = 72): RoofSeries | null {
   const surfaces = surfacesOf(sheet, memory.settings.substrate)
   if (forecast === null || surfaces === null || ageOf(forecast, now) === 'dead') return null
   const { lat, lon, roof } = memory.settings
@@ -30,6 +31,7 @@ export function roofOf(memory: Memory, forecast: Forecast | null, sheet: LimitsS
     heightM: Math.min(highestM, roof?.heightM ?? usualHeightM),
     knownAt: now,
     issuedAt: forecast.issuedAt,
+    aheadS: aheadH * 3600,
     spread: { airK, rhPct, windKmh },
     read: airRead(memory, now),
     surfaces,

@@ -11,7 +11,7 @@ import { line, ofHour } from './line.js'
 export const hourS = 3600
 /** How far a run reaches back and ahead of the instant it is known at. */
 const backS = 36 * hourS
-const aheadS = 72 * hourS
+const farthestAheadS = 72 * hourS
 /** Cloud that nobody told of, %: under half, so that it is moved towards a full cover, which takes most of the sun. Source: from memory. */
 const unknownCloudPct = 45
 const unknownCloudSpreadPct = 45
@@ -26,6 +26,8 @@ export interface Weather {
   /** The instant everything is looked at from. */
   readonly knownAt: Instant
   readonly issuedAt: Instant
+  /** How far ahead of `knownAt` is asked for, s; 72 h at the most, and when not said. */
+  readonly aheadS?: number
   readonly spread: { readonly airK: number; readonly rhPct: number; readonly windKmh: number }
   readonly read: AirReadings
 }
@@ -56,6 +58,7 @@ export function nodesOf(hours: readonly Hour[], weather: Weather): Nodes | null 
   const first = hours[0]
   const last = hours.at(-1)
   if (first === undefined || last === undefined) return null
+  const aheadS = Math.min(farthestAheadS, weather.aheadS ?? farthestAheadS) + hourS
   const startAt = Math.ceil(Math.max(first.at, weather.knownAt - backS) / hourS) * hourS
   const count = Math.floor((Math.min(last.at, weather.knownAt + aheadS) - startAt) / hourS) + 1
   if (!(count >= 2)) return null

@@ -10,6 +10,10 @@ import { vapourTable } from './vapour.js'
 const latentWater = latentMjKg * 1e6
 const latentIce = latentWater + 0.334e6
 const zeroK = 273.15
+// At hand under short names: what is asked of another module in every step takes its time.
+const { lowC, highC, perK, water: overWater, ice: overIce } = vapourTable
+const sigma = stefanBoltzmann
+const dtS = stepS
 /** A last move this small, K, leaves an error of its square. */
 const closeK = 2e-3
 /** No roof on Earth leaves these; 60 halvings between them end in the last digit. */
@@ -48,6 +52,8 @@ export interface Ledger {
 export interface Run {
   /** At the start and at the end of each step. */
   readonly surfaceC: Float64Array
+  /** The same without the shift of a reading. */
+  readonly unreadC: Float64Array
   readonly filmMm: Float64Array
   readonly ledger: Ledger
 }
@@ -63,11 +69,12 @@ export interface Run {
 export function runSurface(surface: Surface, grid: Grid, drive: Drive, start: Start, told: readonly Told[]): Run {
   const { steps } = drive
   const surfaceC = new Float64Array(steps + 1)
+  const unreadC = new Float64Array(steps + 1)
   const filmMm = new Float64Array(steps + 1)
   const cellC = profile(grid, start)
   const scratch = new Float64Array(grid.cells)
   const now = new Float64Array(slots)
-  const fade = Math.exp(-stepS / fadeS)
+  const fade = Math.exp(-dtS / fadeS)
   now[at.surfaceC] = start.surfaceC + start.movedK
   now[at.filmMm] = Math.min(surface.filmMaxMm, start.filmMm)
   now[at.excessK] = 1
@@ -88,10 +95,11 @@ export function runSurface(surface: Surface, grid: Grid, drive: Drive, start: St
       next += 1
       nextStep = told[next]?.step ?? steps
     }
+    unreadC[j + 1] = now[at.surfaceC] as number
     surfaceC[j + 1] = (now[at.surfaceC] as number) + (now[at.shiftK] as number)
     filmMm[j + 1] = now[at.filmMm] as number
   }
-  return { surfaceC, filmMm, ledger: ledgerOf(now) }
+  return { surfaceC, unreadC, filmMm, ledger: ledgerOf(now) }
 }
 
 /** What a run knows at an instant, and its sums, side by side in one array: numbers that change ten thousand times cost least there. */
@@ -127,18 +135,17 @@ function sweepUp({ cells, perStep, conductance, inverse }: Grid, cellC: Float64A
 
 /** The temperature at which the surface's heat flows are in balance at the end of a step, and the water it then takes up or gives off. */
 function balance(surface: Surface, grid: Grid, drive: Drive, j: number, beta0: number, now: Float64Array): void {
-  const { lowC, highC, perK } = vapourTable
   const h = drive.hWm2K[j] as number
   const airC = drive.airC[j] as number
   const vapourPa = drive.vapourPa[j] as number
   const shiftK = now[at.shiftK] as number
   let surfaceC = now[at.surfaceC] as number
   const icy = surfaceC + shiftK < 0
-  const curve = icy ? vapourTable.ice : vapourTable.water
+  const curve = icy ? overIce : overWater
   const latent = icy ? latentIce : latentWater
-  const long = surface.emissivity * stefanBoltzmann
+  const long = surface.emissivity * sigma
   const kgPa = h / (drive.gammaPaK * latentWater)
-  const most = -(now[at.filmMm] as number) / stepS
+  const most = -(now[at.filmMm] as number) / dtS
   const received = surface.absorptance * (drive.sunWm2[j] as number)
   const fromSky = surface.emissivity * (drive.skyWm2[j] as number)
   const gain = received + fromSky + h * airC + (grid.conductance[0] as number) * beta0
@@ -179,7 +186,7 @@ function balance(surface: Surface, grid: Grid, drive: Drive, j: number, beta0: n
 
 /** Books the water of a step; the film has its rain already. */
 function water(filmMaxMm: number, rainMm: number, now: Float64Array): void {
-  const change = (now[at.kgS] as number) * stepS
+  const change = (now[at.kgS] as number) * dtS
   const slot = change > 0 ? at.dew : at.evaporated
   const film = Math.max(0, (now[at.filmMm] as number) + change)
   const over = Math.max(0, film - filmMaxMm)
@@ -224,12 +231,12 @@ function apply({ surfaceC, filmShare }: Told, filmMaxMm: number, airC: number, n
 function ledgerOf(now: Float64Array): Ledger {
   const sum = (slot: number) => now[slot] as number
   return {
-    sunJ: sum(at.sun) * stepS,
-    longWaveJ: sum(at.longWave) * stepS,
-    convectionJ: sum(at.convection) * stepS,
-    latentJ: sum(at.latent) * stepS,
-    interiorJ: sum(at.interior) * stepS,
-    storedJ: sum(at.stored) * stepS,
+    sunJ: sum(at.sun) * dtS,
+    longWaveJ: sum(at.longWave) * dtS,
+    convectionJ: sum(at.convection) * dtS,
+    latentJ: sum(at.latent) * dtS,
+    interiorJ: sum(at.interior) * dtS,
+    storedJ: sum(at.stored) * dtS,
     dewMm: sum(at.dew),
     rainMm: sum(at.rain),
     evaporatedMm: sum(at.evaporated),

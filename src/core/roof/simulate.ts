@@ -112,7 +112,16 @@ function combined(base: Run, runs: readonly Run[], dryStart: Run, read: readonly
     dryStart.filmMm,
     0
   )
-  for (const at of read) calm(surface.spread, at, startAt)
+  if (read.length > 0) {
+    const unread = middle(
+      base.unreadC,
+      runs.map(({ unreadC }) => unreadC),
+      dryStart.unreadC,
+      ownSpreadK
+    )
+    for (const at of read) regrow(surface.spread, unread.spread, at, startAt)
+    for (const at of read) calm(surface.spread, at, startAt)
+  }
   return { surfaceC: surface.value, spreadK: surface.spread, filmMm: film.value, filmSpreadMm: film.spread }
 }
 
@@ -136,6 +145,17 @@ function middle(
     spread[j] = Math.sqrt(sum)
   }
   return { value, spread }
+}
+
+/** Errors of the weather last so long: what a reading told of them wears off with this time constant, s. Source: from memory. */
+const lastingS = 24 * 3600
+
+/** All runs pass through a reading, as if an error seen once stayed the same: lets the spread grow back to that without the reading. */
+function regrow(spreadK: Float64Array, unreadK: Float64Array, at: Instant, startAt: Instant): void {
+  for (let j = Math.max(0, Math.round((at - startAt) / stepS)); j < spreadK.length; j += 1) {
+    const kept = Math.exp((-2 * (startAt + j * stepS - at)) / lastingS)
+    spreadK[j] = Math.sqrt(kept * (spreadK[j] as number) ** 2 + (1 - kept) * (unreadK[j] as number) ** 2)
+  }
 }
 
 /** Takes from what no run covers what a reading has told of it. */

@@ -51,6 +51,12 @@ describe('the roof simulated', () => {
     expect(roofAt(null, now).sheet.wet.value).toBeNull()
   })
 
+  test('no farther ahead than is asked for, and the same as far as it goes', () => {
+    const [near, far] = [sim(hours(), { aheadS: 6 * 3600 }), sim()]
+    expect([near.endAt, far.endAt]).toEqual([now + 7 * 3600, now + 24 * 3600])
+    expect(roofAt(near, now + 5 * 3600)).toEqual(roofAt(far, now + 5 * 3600))
+  })
+
   test('the same hours give the same numbers', () => {
     expect(sim()).toEqual(sim())
   })
