@@ -5,7 +5,7 @@ import type { KitState } from '../../core/log/states/kit.js'
 import { frostPointC, standardPressureHpa, wetBulbC } from '../../core/physics/air.js'
 import { windChillC } from '../../core/physics/wind-chill.js'
 
-/** The numbers of `spray` and `air`; what needs the model of the roof is null until there is one. */
+/** The numbers of `spray` and `air`; null for what is not known. */
 export function conditionNumbers(facts: Facts, kit: KitState, sheet: LimitsSheet): Record<string, number | null> {
   const air = facts.airC.value
   const rh = facts.rhPct.value
