@@ -9,6 +9,9 @@ import { type AirReadings, correct } from './correct.js'
 import { line, ofHour } from './line.js'
 
 export const hourS = 3600
+/** A step of the balance, s. */
+export const stepS = 300
+export const perHour = hourS / stepS
 /** How far a run reaches back and ahead of the instant it is known at. */
 const backS = 36 * hourS
 const farthestAheadS = 72 * hourS
@@ -17,6 +20,9 @@ const unknownCloudPct = 45
 const unknownCloudSpreadPct = 45
 /** Spreads that no limit hangs on, as in `weather/at.ts`. Source: from memory. */
 const cloudSpreadPct = 20
+
+/** Which of the values a run moves by its spread. */
+export type Moved = 'nothing' | 'air' | 'humidity' | 'wind' | 'cloud' | 'start'
 
 export interface Weather {
   readonly lat: number

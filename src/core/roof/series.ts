@@ -30,7 +30,7 @@ export interface SurfaceAt {
 }
 
 /** A film thinner than this is not felt, and gone at the next breath of sun, mm. Source: from memory. */
-export const dampMm = 0.01
+const dampMm = 0.01
 const oneSided = 1.645
 /** A spell is looked for this far from an instant, s. */
 const spellReachS = 36 * 3600
