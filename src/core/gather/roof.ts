@@ -3,11 +3,11 @@ import type { Facts, SurfaceState } from '../facts.js'
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import type { Noted } from '../log/states/noted.js'
+import { type RoofSeries, roofAt, wetSince } from '../roof/series.js'
 import { type AirFacts, condensation } from './air.js'
 import { combine } from './combine.js'
 import type { SunEvents } from './daylight.js'
 import { inForce } from './in-force.js'
-import { type RoofSeries, roofAt, wetSince } from '../roof/series.js'
 import { last, lastRain, type Memory } from './memory.js'
 
 export type RoofFacts = Pick<
@@ -43,7 +43,11 @@ export function gatherRoof({ memory, air, raining, sun, sheet, roof }: Sources, 
     dryness(last(memory, key), lastRain(memory), dewMarginK, (from) => wetSince(roof, of, from, now), age.dry, now)
   const substrateDry = surface('substrateDry', substrateDewMarginK, 'substrate')
   return {
-    substrateC, sheetC, substrateDewMarginK, sheetDewMarginK, substrateDry,
+    substrateC,
+    sheetC,
+    substrateDewMarginK,
+    sheetDewMarginK,
+    substrateDry,
     fleeceDry: surface('fleeceDry', substrateDewMarginK, 'substrate'),
     seamDry: surface('lapDry', sheetDewMarginK, 'sheet'),
     surfaceWet: wetness(substrateDry, substrateDewMarginK, raining, model.substrate.wet)
