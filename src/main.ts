@@ -20,6 +20,7 @@ const terminal: Terminal = {
 async function main([name = 'serve', ...rest]: readonly string[]): Promise<number> {
   try {
     const config = readConfig(process.env)
+    if (name === 'help' || name === '--help') return list(terminal)
     if (name === 'serve') return await serve(config, wire(config, terminal, true), told())
     if (!Object.hasOwn(subcommands, name)) {
       throw new Stop(`no such command: ${name.slice(0, 60)}. Use serve, ${Object.keys(subcommands).join(', ')}`, 2, 'unknown-command')
@@ -42,6 +43,12 @@ function sentenceFor(error: unknown, json: boolean): number {
 function say(message: string, code: number): number {
   terminal.err(`${message}\n`)
   return code
+}
+
+/** What can be run, a line each. */
+function list({ out }: Terminal): number {
+  out(`seamhand ${['serve', ...Object.keys(subcommands)].join('\nseamhand ')}\n`)
+  return 0
 }
 
 /** Told to stop by the system or by the keyboard. */

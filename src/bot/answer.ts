@@ -75,6 +75,8 @@ export interface Answer {
   readonly logged: readonly string[]
   readonly decision: string | null
   readonly undoUntil: Instant | null
+  /** Something was said that would have been logged, and was not: an inspector's words, a question that asked for it. */
+  readonly unlogged: boolean
   /** The site is invented, and says so wherever it is shown. */
   readonly invented: boolean
 }

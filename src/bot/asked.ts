@@ -9,7 +9,9 @@ import { undoS } from './commands/undo.js'
 import type { Ports, Told } from './context.js'
 import { type Reply, replyRefused, replyTo } from './reply.js'
 import { settingsOf } from './session/session.js'
+import { texts } from './text/index.js'
 import { usageOf } from './text/usage-of.js'
+import { usages } from './text/usages.js'
 import { speak } from './views/answer.js'
 import { refusalMessage, speakRefusal } from './views/refusal.js'
 
@@ -55,13 +57,17 @@ function sheetOf(settings: SiteSettings | null, ports: Ports): LimitsSheet {
 /** What was logged on the way to an answer; null where nothing may be. */
 export interface Logged {
   readonly site: string
-  readonly ids: readonly string[] | null
+  /** Ids of what was collected. */
+  readonly ids: readonly string[]
+  /** False: nothing of it is kept. */
+  readonly kept: boolean
   readonly forecast: Forecast | null
 }
 
 /** The answer of a command in words and JSON. */
 export function answered({ ask, how, sheet, place }: Asked, told: Told, done: Logged | null): Reply {
-  const logged = done?.ids?.filter((id) => id !== told.decision) ?? []
+  const collected = done?.ids.filter((id) => id !== told.decision) ?? []
+  const logged = done?.kept ? collected : []
   const answer: Answer = {
     site: done?.site ?? place?.name ?? null,
     at: ask.at,
@@ -75,16 +81,17 @@ export function answered({ ask, how, sheet, place }: Asked, told: Told, done: Lo
     weather: weatherOf(done?.forecast ?? null, ask.at),
     logged,
     undoUntil: logged.length === 0 || told.command === 'undo' ? null : ask.at + undoS,
+    unlogged: collected.length > 0 && logged.length === 0,
     invented: place?.settings.invented ?? false,
     ...told,
-    decision: done?.ids ? (told.decision ?? null) : null
+    decision: done?.kept ? (told.decision ?? null) : null
   }
   return replyTo(answer, speak(answer, how), how)
 }
 
 export function refused({ ask, how, sheet, place }: Asked, refusal: Refusal, command: string | null): Reply {
-  const usage = usageOf(command)
-  return replyRefused(refusal, refusalMessage(refusal, how), usage, speakRefusal(refusal, command, usage, how), {
+  const spoken = speakRefusal(refusal, command, usageOf(command, texts[how.lang].usages), how)
+  return replyRefused(refusal, refusalMessage(refusal, how), usageOf(command, usages), spoken, {
     command,
     site: place?.name ?? ask.site,
     at: ask.at,

@@ -33,7 +33,7 @@ export interface Beside {
 
 /** The parts of an answer that a command fills; the dispatcher adds the rest. */
 export type Told = Pick<Answer, 'command'> &
-  Partial<Pick<Answer, 'outcome' | 'outcomes' | 'activities' | 'findings' | 'numbers' | 'changesAt' | 'decision' | 'site' | 'logged'>>
+  Partial<Pick<Answer, 'outcome' | 'outcomes' | 'activities' | 'findings' | 'numbers' | 'changesAt' | 'decision' | 'site' | 'logged' | 'invented'>>
 
 export type Done = { readonly ok: true; readonly told: Told } | { readonly ok: false; readonly refusal: Refusal }
 

@@ -65,7 +65,7 @@ async function onSite(read: Understood, site: string, asked: Asked, beside: Besi
     const session = await openSession(ask, view)
     const done = await runOnSite(read.said, { session, sheet, forecast }, read.at ?? ask.at, beside)
     if (!done.ok) return { session: null, reply: no(done.refusal) }
-    return { session, reply: answered(asked, done.told, { site, ids: ask.log ? session.ids() : null, forecast }) }
+    return { session, reply: answered(asked, done.told, { site, ids: session.ids(), kept: ask.log, forecast }) }
   }
   const reply = ask.log ? await append(key, ask, ports, work) : await look(key, ports, work)
   return reply ?? no({ code: 'no-site', word: site, understood: [], detail: {}, ref: null })

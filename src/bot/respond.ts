@@ -6,6 +6,7 @@ import { handle } from './handle.js'
 import { StoreError } from './ports.js'
 import { type Reply, replyRefused } from './reply.js'
 import { usageOf } from './text/usage-of.js'
+import { usages } from './text/usages.js'
 import { refusalMessage, speakRefusal } from './views/refusal.js'
 
 /** As `handle`, and never throws: a store that is away is said so, a bug is logged and its reference id said. */
@@ -30,7 +31,7 @@ export function failed(
 ): Reply {
   const how = { lang: ask.lang ?? defaults.lang, units: ask.units ?? defaults.units, zone: 'UTC' }
   const refusal: Refusal = { code, word: null, understood: [], detail: reason === null ? {} : { reason }, ref }
-  const usage = usageOf(null)
+  const usage = usageOf(null, usages)
   const limits = sheet === null ? null : { id: sheet.id, version: sheet.version, sha256: sheet.sha256 }
   return replyRefused(refusal, refusalMessage(refusal, how), usage, speakRefusal(refusal, null, usage, how), {
     command: null,

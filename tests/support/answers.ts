@@ -48,6 +48,7 @@ export function answer(part: Partial<Answer> & Pick<Answer, 'command'>): Answer 
     logged: [],
     decision: null,
     undoUntil: null,
+    unlogged: false,
     invented: false,
     ...part
   }

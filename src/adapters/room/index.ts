@@ -1,8 +1,9 @@
-import { randomBytes, timingSafeEqual } from 'node:crypto'
+import { timingSafeEqual } from 'node:crypto'
 import type { IncomingMessage, ServerResponse } from 'node:http'
 import { handleApi } from './api/index.js'
 import { HttpError, isOwn, sendJson } from './http.js'
 import { sendAsset, sendPage } from './page/index.js'
+import { pageKey } from './page-key.js'
 import { getChanges, getHome, getMessages, getSites, getViews, sendFile } from './routes/fetch.js'
 import { postHook, postTicket } from './routes/service.js'
 import { postClosed, postHome, postPress, postSay, postSubmit, postUpload, type Route } from './routes/write.js'
@@ -36,7 +37,7 @@ const routes: Readonly<Record<string, Route>> = {
 
 export function createRoom(options: RoomOptions): Room {
   const world = createWorld(options)
-  const key = randomBytes(24).toString('hex')
+  const key = pageKey(options.folder)
   let closing = false
   return {
     handle: async (req, res) => {

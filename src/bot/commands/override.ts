@@ -15,5 +15,5 @@ export async function override(said: Extract<Said, { command: 'spray override' }
     { activity: 'spray', decision, outcome: decided.outcome, reason: said.reason },
     at
   )
-  return told({ command: 'spray', ...decided, numbers: { ...conditionNumbers(facts, memory.kit, on.sheet), overridden: true } })
+  return told({ command: 'spray', ...decided, numbers: { ...conditionNumbers(facts, memory.kit, on.sheet), overridden: true, reason: said.reason } })
 }

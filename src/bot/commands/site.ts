@@ -1,8 +1,10 @@
+import { emptySite } from '../../core/log/states/site.js'
 import type { SiteSettings } from '../../core/site.js'
 import { defaultSettings } from '../../core/site.js'
 import { type Beside, type Done, type OnSite, refuse, told } from '../context.js'
 import { toJsonObject } from '../json.js'
-import { openSession } from '../session/session.js'
+import type { Store } from '../ports.js'
+import { openSession, type Session } from '../session/session.js'
 import type { Said, SiteChange } from '../words/said.js'
 
 export async function siteShow(_said: Extract<Said, { command: 'site show' }>, { session }: OnSite): Promise<Done> {
@@ -19,9 +21,21 @@ export async function siteSet(
   if (session.ask.role !== 'supervisor') return refuse('not-allowed', 'site', { who: 'supervisor' })
   const wrong = unknownChoice(said.change, ports.sheets.ids, ports.sheets.byId(said.change.limits ?? sheet.id)?.substrates ?? {})
   if (wrong !== null) return wrong
+  const taken = await takenChannel(said.change, session, ports.store)
+  if (taken !== null) return taken
+  const open = ((await session.state('site')) ?? emptySite).voids.unsettled
+  if (said.change.closed === true && Object.keys(open).length > 0)
+    return refuse('wrong-state', session.view.key.site, { label: 'site', state: 'open-voids' })
   await session.log('setting', 'site', said.change, at)
   const settings: SiteSettings = { ...session.settings, ...said.change }
   return told({ command: 'site', numbers: { site: toJsonObject(settings) } })
+}
+
+/** A channel belongs to one site: what is said in it must have one meaning. */
+async function takenChannel({ channel }: SiteChange, { view }: Session, store: Store): Promise<Done | null> {
+  if (channel === undefined || channel === null) return null
+  const owner = await store.siteOfChannel(view.key.workspace, channel)
+  return owner === null || owner === view.key.site ? null : refuse('wrong-state', channel, { label: 'channel', state: 'taken' })
 }
 
 function unknownChoice(change: SiteChange, sheets: readonly string[], substrates: Readonly<Record<string, unknown>>): Done | null {
@@ -33,12 +47,23 @@ function unknownChoice(change: SiteChange, sheets: readonly string[], substrates
   return null
 }
 
-/** Makes a site. What it was made with is its first entry, so that the record shows who set it and no one changes it unseen. */
+/**
+ * Makes a site. Asked for in a channel that is no site's, it takes that channel; a site's own channel stays that site's. What it was made with is its first
+ * entry, so that the record shows who set it and no one changes it unseen.
+ */
 export async function siteNew(said: Extract<Said, { command: 'site new' }>, { ask, ports }: Beside): Promise<Done> {
   if (ask.role !== 'supervisor') return refuse('not-allowed', 'new', { who: 'supervisor' })
   const { name, lat, lon, zone } = said
   const key = { workspace: ask.workspace, site: name }
-  const base: SiteSettings = { ...defaultSettings, lang: ports.lang, units: ports.units, lat, lon, zone, channel: ask.channel }
+  const base: SiteSettings = {
+    ...defaultSettings,
+    lang: ports.lang,
+    units: ports.units,
+    lat,
+    lon,
+    zone,
+    channel: ask.site === null ? ask.channel : null
+  }
   const taken = refuse('wrong-state', name, { label: 'site', state: 'exists' })
   if (!ask.log) return (await ports.store.view(key)) === null ? made(name, base, []) : taken
   if (!(await ports.store.createSite(key, base))) return taken
@@ -51,5 +76,5 @@ export async function siteNew(said: Extract<Said, { command: 'site new' }>, { as
 }
 
 function made(site: string, base: SiteSettings, logged: readonly string[]): Done {
-  return told({ command: 'site', site, numbers: { site: toJsonObject(base) }, logged })
+  return told({ command: 'site', site, numbers: { site: toJsonObject(base) }, logged, invented: false })
 }

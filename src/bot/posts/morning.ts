@@ -108,6 +108,7 @@ function source({ forecast, sheet, site, settings, now }: PostOn): Answer {
     activities: { spray: null, lay: null, weld: null, people: null },
     findings: [],
     numbers: {},
+    unlogged: false,
     invented: settings.invented,
     changesAt: null,
     limits: { id: sheet.id, version: sheet.version, sha256: sheet.sha256 },

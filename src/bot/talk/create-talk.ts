@@ -56,7 +56,8 @@ export function createTalk(ports: Ports, places: Places): Talk {
 
 async function say(delivery: Delivery, text: string, ports: Ports, places: Places): Promise<Message> {
   const site = delivery.channel === null ? null : await places.siteOfChannel(delivery.workspace, delivery.channel)
-  return messageOf(await respond(await askFor(delivery, text, site, ports), ports))
+  const ask = await askFor(delivery, text, site, ports)
+  return messageOf(await respond(ask, ports), ask.log)
 }
 
 async function press(delivery: Delivery, actionId: string, value: string, ports: Ports): Promise<Pressed> {
@@ -66,7 +67,8 @@ async function press(delivery: Delivery, actionId: string, value: string, ports:
     const how = await preferred(delivery, button.site, ports)
     return { kind: 'form', view: formView(button.what, { site: button.site, channel: delivery.channel, ...how }) }
   }
-  return { kind: 'message', message: messageOf(await respond(await askFor(delivery, button.what, button.site, ports), ports)) }
+  const ask = await askFor(delivery, button.what, button.site, ports)
+  return { kind: 'message', message: messageOf(await respond(ask, ports), ask.log) }
 }
 
 async function submit(delivery: Delivery, callbackId: string, metadata: string, values: FormValues, ports: Ports): Promise<Submitted> {
@@ -79,7 +81,7 @@ async function submit(delivery: Delivery, callbackId: string, metadata: string, 
   const words = [form.command, ...phrases.map((phrase) => phrase.words)].join(' ')
   const ask = await askFor({ ...delivery, lang: context.lang, units: context.units }, words, context.site, ports)
   const reply = await respond(ask, ports)
-  if (reply.ok || reply.error === null) return { kind: 'message', message: messageOf(reply), channel: context.channel }
+  if (reply.ok || reply.error === null) return { kind: 'message', message: messageOf(reply, ask.log), channel: context.channel }
   const { word, message } = reply.error
   const block = phrases.find((phrase) => word !== null && phrase.words.toLowerCase().includes(word.toLowerCase()))?.block ?? phrases[0]?.block
   const first = form.blocks(texts[context.lang].talk, context.units)[0] as { block_id?: string } | undefined
@@ -97,8 +99,9 @@ async function preferred(delivery: Delivery, site: string | null, ports: Ports):
   }
 }
 
-function messageOf(reply: Reply): Message {
-  const buttons = buttonsUnder(reply)
+/** `acting`: the person's words are logged; one who only reads gets no buttons that log. */
+function messageOf(reply: Reply, acting: boolean): Message {
+  const buttons = acting ? buttonsUnder(reply) : null
   const to = reply.ok && !forAsker.has(reply.command) ? 'channel' : 'asker'
   return { text: reply.text, blocks: buttons === null ? reply.blocks : [...reply.blocks, buttons], to }
 }

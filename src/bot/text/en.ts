@@ -11,5 +11,6 @@ import { refusal } from './en/refusal.js'
 import { talk } from './en/talk.js'
 import { toSay } from './en/to-say.js'
 import type { Text } from './text.js'
+import { usages } from './usages.js'
 
-export const en: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, labels, refusal, talk, toSay }
+export const en: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, labels, refusal, talk, toSay, usages }

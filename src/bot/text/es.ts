@@ -10,6 +10,7 @@ import { posts } from './es/posts.js'
 import { refusal } from './es/refusal.js'
 import { talk } from './es/talk.js'
 import { toSay } from './es/to-say.js'
+import { usages } from './es/usages.js'
 import type { Text } from './text.js'
 
-export const es: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, labels, refusal, talk, toSay }
+export const es: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, labels, refusal, talk, toSay, usages }

@@ -10,6 +10,7 @@ import { posts } from './fr/posts.js'
 import { refusal } from './fr/refusal.js'
 import { talk } from './fr/talk.js'
 import { toSay } from './fr/to-say.js'
+import { usages } from './fr/usages.js'
 import type { Text } from './text.js'
 
-export const fr: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, labels, refusal, talk, toSay }
+export const fr: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, labels, refusal, talk, toSay, usages }

@@ -8,7 +8,7 @@ import type { LabelId } from './labels.js'
 import type { CouponWords, FoamWords, HelpWords, KitWords, LaidWords, PersonWords, ProbeWords, SiteWords, StripWords } from './part-words.js'
 import type { PostWords } from './post-words.js'
 import type { TalkWords } from './talk-words.js'
-import type { CommandName } from './usages.js'
+import type { CommandName, Usages } from './usages.js'
 
 /** `name` goes before a number; `is` says the same without one. */
 export interface FindingWords {
@@ -61,6 +61,8 @@ interface FrameWords {
   readonly stale: string
   readonly sample: string
   readonly invented: string
+  /** No source has a forecast for the place. */
+  readonly noForecast: string
   limits(id: string, version: number): string
 }
 
@@ -84,7 +86,7 @@ interface DecisionWords {
   toSayStill(words: string): string
   changes(at: string): string
   readonly closeUp: string
-  readonly overridden: string
+  overridden(reason: string): string
   readonly numbers: Readonly<Record<NumberName, string>>
 }
 
@@ -134,6 +136,8 @@ export interface Text {
   readonly groups: Readonly<Record<Group, string>>
   readonly findings: Readonly<Record<FindingId, FindingWords>>
   readonly fixes: Readonly<Record<Fix, string>>
+  /** How each command is written, in the words of the language. */
+  readonly usages: Usages
   readonly toSay: Readonly<Record<Sayable, string>>
   /** One line each for help. */
   readonly commands: Readonly<Record<CommandName, string>>

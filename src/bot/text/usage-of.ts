@@ -1,7 +1,6 @@
-import { usages } from './usages.js'
+import { isCommandName, type Usages } from './usages.js'
 
-/** How a command is written; what can be asked at all when there is no command. */
-export function usageOf(command: string | null): string {
-  if (command !== null && command in usages) return usages[command as keyof typeof usages].usage
-  return Object.keys(usages).join(' · ')
+/** How a command is written, in the words of some language; what can be asked at all where there is no command. */
+export function usageOf(command: string | null, usages: Usages): string {
+  return isCommandName(command) ? usages[command].usage : Object.keys(usages).join(' · ')
 }

@@ -1,8 +1,11 @@
 export const commandNames = ['spray', 'air', 'weld', 'strip', 'probe', 'kit', 'foam', 'laid', 'day', 'site', 'help', 'me', 'undo', 'correct'] as const
 export type CommandName = (typeof commandNames)[number]
 
-/** How a command is written, and one example. Grammar in English words: the words of all languages count always. */
-export const usages: Readonly<Record<CommandName, { readonly usage: string; readonly example: string }>> = {
+/** How a command is written, and one example. */
+export type Usages = Readonly<Record<CommandName, { readonly usage: string; readonly example: string }>>
+
+/** In English words; each language has them in its own, and the words of all languages count always. */
+export const usages: Usages = {
   spray: {
     usage:
       'spray [air T] [deck T] [rh N] [wind V] [gust V] [rain | rain N % | no rain] [no thunder] [kit T] [dry] [clean] [mixed] [relaxed] [tight purged nozzle tested] · spray override REASON',
@@ -29,7 +32,11 @@ export const usages: Readonly<Record<CommandName, { readonly usage: string; read
     example: '/laid 42 m2 sheets 2 course 4 kit K7 robot 20 hand 4'
   },
   day: { usage: 'day [DATE | today | tomorrow]', example: '/day tomorrow' },
-  site: { usage: 'site [NAME] [KEY VALUE]… · site new NAME at LAT,LON zone ZONE · site NAME closed', example: '/site units us morning 05:30' },
+  site: {
+    usage:
+      'site [NAME] [units metric | us] [lang en | es | fr] [morning HH:MM] [evening HH:MM] [days mon-sat] [hours HH:MM-HH:MM] [posts KINDS | off] [limits ID] [substrate KIND] [channel CHANNEL] · site new NAME at LAT,LON zone ZONE · site NAME closed',
+    example: '/site units us morning 05:30'
+  },
   help: { usage: 'help [COMMAND]', example: '/seamhand help spray' },
   me: { usage: 'me [lang en | es | fr] [units metric | us]', example: '/seamhand me lang es units us' },
   undo: { usage: 'undo [ID]', example: '/seamhand undo north-12' },

@@ -15,7 +15,7 @@ const closeUpFromPct = 20
 
 /** `spray`: can foam be sprayed. */
 export function sprayView(answer: Answer, how: How, text: Text): Page {
-  const lines = flag(answer.numbers, 'overridden') === true ? [text.decision.overridden] : []
+  const lines = flag(answer.numbers, 'overridden') === true ? [text.decision.overridden(escapeText(str(answer.numbers, 'reason') ?? '', 200))] : []
   return pageOf(answer, { about: text.activities.spray, lines, details: numbersLines(answer.numbers, how, text) }, how, text)
 }
 

@@ -1,6 +1,6 @@
 import type { Answer } from '../answer.js'
 import type { Text } from '../text/text.js'
-import { commandNames, isCommandName, usages } from '../text/usages.js'
+import { commandNames, isCommandName } from '../text/usages.js'
 import { usualCaution } from './caution.js'
 import { escapeText } from './escape.js'
 import type { How } from './how.js'
@@ -12,7 +12,7 @@ import { pageOf } from './view.js'
 export function helpView(answer: Answer, how: How, text: Text): Page {
   const about = str(answer.numbers, 'about')
   if (isCommandName(about)) {
-    const { usage, example } = usages[about]
+    const { usage, example } = text.usages[about]
     const lines = [text.commands[about], text.help.usage(escapeText(usage, 400)), text.help.example(example)]
     return pageOf(answer, { about, lines, caution: usualCaution[about] }, how, text)
   }

@@ -11,6 +11,9 @@ export function notesOf(answer: Answer, caution: Caution | null, how: How, text:
   return [...(caution === null ? [] : [text.cautions[caution]]), ...sourceNote(answer, how, text), ...loggedNote(answer, text)]
 }
 
+/** Answers in which a forecast would count. */
+const forecasting: ReadonlySet<string> = new Set(['spray', 'air', 'weld', 'day'])
+
 /** Answers that judge nothing by any limit. */
 const unjudged: ReadonlySet<string> = new Set(['help', 'me', 'undo', 'correct'])
 
@@ -26,6 +29,7 @@ function sourceNote(answer: Answer, how: How, text: Text): readonly string[] {
     if (weather.sample && weather.source !== 'sample') parts.push(frame.sample)
     if (issuedAt !== null) parts.push(`${frame.issued(clock(issuedAt, at, how))}${weather.stale ? `, ${frame.stale}` : ''}`)
   }
+  if (weather === null && forecasting.has(command)) parts.push(frame.noForecast)
   if (invented) parts.push(frame.invented)
   parts.push(frame.limits(escapeText(limits.id, 40), limits.version))
   if (decision !== null) parts.push(frame.decision(escapeText(decision, 60)))
@@ -39,8 +43,8 @@ function attribution(source: string, text: Text): string {
 }
 
 /** Always last: ids that the author may take back. */
-function loggedNote({ logged, undoUntil }: Answer, text: Text): readonly string[] {
-  if (logged.length === 0) return []
+function loggedNote({ logged, undoUntil, unlogged }: Answer, text: Text): readonly string[] {
+  if (logged.length === 0) return unlogged ? [text.refusal.nothingLogged] : []
   const ids = clip(logged.map((id) => escapeText(id, 60)).join(' '), 400)
   const said = text.frame.logged(ids)
   return [undoUntil === null ? said : `${said} · ${text.frame.undo(ids)}`]

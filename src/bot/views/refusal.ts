@@ -3,7 +3,7 @@ import type { Refusal, Spoken, Understood } from '../answer.js'
 import { texts } from '../text/index.js'
 import { type LabelId, labelIds } from '../text/labels.js'
 import type { Text, Wrong } from '../text/text.js'
-import { isCommandName, usages } from '../text/usages.js'
+import { isCommandName } from '../text/usages.js'
 import { amount } from './amount.js'
 import { clock } from './clock.js'
 import { escapeText } from './escape.js'
@@ -22,7 +22,7 @@ export function speakRefusal(refusal: Refusal, command: string | null, usage: st
   const { refusal: words, help } = text
   const message = refusalMessage(refusal, how)
   const next = words.next[refusal.code]
-  const example = isCommandName(command) ? [help.example(usages[command].example)] : []
+  const example = isCommandName(command) ? [help.example(text.usages[command].example)] : []
   const lines = [
     words.nothingLogged,
     ...understoodLine(refusal.understood, how, text),

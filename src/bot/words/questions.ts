@@ -4,7 +4,7 @@ import type { Walk } from './walk.js'
 
 /**
  * The plain questions: `[filler…] verb [object] [filler…]`, then facts as in the command. Closed lists: a word that is on
- * none of them is not swallowed. "Today" and "tomorrow" are on none, since the answer is about now.
+ * none of them is not swallowed. A question about today or tomorrow is one about the hours of that day.
  */
 function list(en: string, es: string, fr: string) {
   return lexiconOf({ filler: { words: { en, es, fr }, read: () => {} } })
@@ -18,10 +18,12 @@ const before = list(
 
 const after = list('now yet already please ok okay right_now', 'ya ahora por_favor ok', "maintenant déjà svp s'il_vous_plaît ok")
 
-const objects = list('the sheets', 'las láminas', 'les feuilles lés')
+const days = list('today tomorrow', 'hoy mañana', "aujourd'hui demain")
+
+const objects = list('the sheet sheets', 'la lámina las láminas', 'la les feuille feuilles lés')
 
 const verbs = lexiconOf({
-  spray: { words: { en: 'spray spraying', es: 'rociar pulverizar', fr: 'pulvériser projeter' }, read: () => {} },
+  spray: { words: { en: 'spray spraying glue gluing', es: 'rociar pulverizar pegar', fr: 'pulvériser projeter coller' }, read: () => {} },
   weld: { words: { en: 'weld welding', es: 'soldar', fr: 'souder' }, read: () => {} },
   air: { words: { en: 'lay laying unroll unrolling', es: 'colocar desenrollar', fr: 'poser dérouler' }, read: () => {} }
 })
@@ -50,5 +52,5 @@ export function readQuestion(walk: Walk): string | null {
   walk.pos = verb.end
   if (verb.label === 'air') over(walk, objects)
   skipFillers(walk, verb.label)
-  return verb.label
+  return !atEnd(walk) && find(walk, days) ? 'day' : verb.label
 }

@@ -8,8 +8,8 @@ import type { Memory } from '../gather/memory.js'
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import { type Outcome, worst } from '../outcome.js'
-import type { RuleId } from '../rules/index.js'
 import type { RoofSeries } from '../roof/series.js'
+import type { RuleId } from '../rules/index.js'
 import type { Forecast } from '../weather/forecast.js'
 
 export const quarterS = 900

@@ -12,7 +12,8 @@ export const kitTemperature: Rule = {
   judges: { spray: 'conditions' },
   source: 'common practice, no source',
   check(facts, sheet) {
-    const fixes = facts.kit.unmixed ? unmixed : measured
+    // Mixed since the reading: what is missing now is another reading.
+    const fixes = facts.kit.unmixed && facts.kit.mixed.value !== true ? unmixed : measured
     const part = (fact: Fact) => judge(fact, 'C', sheet.limits.kitTemperature, fixes)
     return worse(part(facts.kit.isoC), part(facts.kit.resinC))
   }

@@ -104,7 +104,7 @@ describe('a refusal', () => {
 describe('a closed site', () => {
   it('still shows itself, its voids and its welders, and opens again', async () => {
     const seamhand = await open()
-    await seamhand.askAll(['weld robot 41 film', 'probe course 4 40 mm', 'site demo closed'])
+    await seamhand.askAll(['weld robot 41 film', 'probe course 4 40 mm', 'probe 1 fixed', 'probe 1 passed', 'site demo closed'])
 
     for (const text of ['site', 'probe list', 'weld robot', 'help', 'strip 2 m']) expect((await seamhand.ask(text)).ok, text).toBe(true)
     for (const text of ['spray', 'kit K1 25', 'undo', 'laid 4 m2']) expect((await seamhand.ask(text)).error?.code, text).toBe('wrong-state')

@@ -55,6 +55,8 @@ describe('talking', () => {
     const answer = await talking.talk.say(talking.delivery({ user: 'U9' }), 'spray air 20 deck 18')
 
     expect(answer.text).toContain('spray')
+    expect(answer.text).toContain('Nothing was logged.')
+    expect(buttonsOf(answer)).toEqual([])
     expect(await seq()).toBe(0)
   })
 
@@ -121,6 +123,29 @@ describe('talking', () => {
       set: null
     })
     expect(JSON.stringify(closed)).toMatch(/closed/)
+  })
+
+  it('never gives a channel to a second site: what is said in it has one meaning', async () => {
+    const { talk, delivery, store } = talking
+    const made = await talk.say(delivery(), 'site new harbour at 50.1,8.2 zone Europe/Berlin')
+    expect(made.text).not.toContain('invented')
+    expect(await store.siteOfChannel('local', 'C1')).toBeNull()
+    await talk.say(delivery(), 'spray deck 20')
+    expect((await store.view({ workspace: 'local', site: 'demo' }))?.head.seq).toBe(2)
+
+    await talk.say(delivery({ channel: 'C0NORTH12' }), 'site new north at 50.1,8.2 zone Europe/Berlin')
+    const refused = await talk.say(delivery(), 'site harbour channel <#C0NORTH12|north>')
+    expect(refused).toMatchObject({ to: 'asker', text: expect.stringContaining('another site') })
+    expect(await store.siteOfChannel('local', 'C0NORTH12')).toBe('north')
+  })
+
+  it('does not close a site over a void that is not settled', async () => {
+    const { talk, delivery } = talking
+    await talk.say(delivery(), 'probe course 4 end 3.2 m 40 mm')
+    expect((await talk.say(delivery(), 'site demo closed')).text).toContain('voids are left')
+    await talk.say(delivery(), 'probe 1 fixed')
+    await talk.say(delivery(), 'probe 1 passed')
+    expect((await talk.say(delivery(), 'site demo closed')).to).toBe('channel')
   })
 
   it('makes a site in the channel it was asked in, which is the site’s from then on', async () => {

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { commandNames, usages } from '../../../src/bot/text/usages.js'
+import { texts } from '../../../src/bot/text/index.js'
+import { commandNames } from '../../../src/bot/text/usages.js'
 import { readWords } from '../../../src/bot/words/read.js'
 import { morning } from '../../support/answers.js'
 
-describe('examples', () => {
+describe.each(Object.entries(texts))('examples in %s', (_lang, { usages }) => {
   it.each(commandNames)('%s: its example is understood as it stands, in both systems', (name) => {
     for (const units of ['metric', 'us'] as const) {
       const read = readWords(usages[name].example, { units, zone: 'Europe/Berlin', now: morning })

@@ -200,7 +200,7 @@ describe('every command', () => {
       const spoken = speak(answer({ command: 'help', numbers: { about, usages: { [about]: usages[about].usage } } }), how)
 
       expect(blockProblems(spoken)).toEqual([])
-      expect(spoken.text).toContain(usages[about].example)
+      expect(spoken.text).toContain(texts[how.lang].usages[about].example)
       expect(spoken.text.replace(/\u00a0/g, ' ')).toContain(texts[how.lang].commands[about])
     }
   })

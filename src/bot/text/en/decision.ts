@@ -20,7 +20,7 @@ export const decision: Pick<Text, 'decision'> = {
     toSayStill: (words) => `still to say: ${words}`,
     changes: (at) => `likely to change about ${at}`,
     closeUp: 'Rain is coming: close up now.',
-    overridden: 'A supervisor goes ahead against the decision: it is in the record.',
+    overridden: (reason) => `A supervisor goes ahead against the decision, it is in the record: ${reason}`,
     numbers: {
       airC: 'air',
       rhPct: 'humidity',

@@ -53,6 +53,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     stale: 'more than 3 h old',
     sample: 'invented week, demo',
     invented: 'invented site',
+    noForecast: 'no forecast for this place',
     limits: (id, version) => `limits sheet ${id} v${version}`
   }
 }

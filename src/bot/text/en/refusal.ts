@@ -56,6 +56,8 @@ export const refusal: RefusalWords = {
   sites: (list) => `Sites: ${list}`,
   who: { supervisor: 'supervisors', supervisors: 'supervisors', author: 'the one who logged it', crew: 'the crew' },
   states: {
+    'open-voids': 'open voids are left: repair and probe them first',
+    taken: 'it belongs to another site',
     closed: 'it is closed',
     exists: 'there is one already',
     undone: 'undone already',

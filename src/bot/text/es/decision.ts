@@ -20,7 +20,7 @@ export const decision: Pick<Text, 'decision'> = {
     toSayStill: (words) => `falta decir: ${words}`,
     changes: (at) => `puede cambiar hacia las ${at}`,
     closeUp: 'Viene lluvia: cerrar ahora.',
-    overridden: 'Un supervisor sigue adelante contra la decisión: queda en el registro.',
+    overridden: (reason) => `Un supervisor sigue adelante contra la decisión, queda en el registro: ${reason}`,
     numbers: {
       airC: 'aire',
       rhPct: 'humedad',

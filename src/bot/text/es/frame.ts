@@ -53,6 +53,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     stale: 'con más de 3 h',
     sample: 'semana inventada, demostración',
     invented: 'obra inventada',
+    noForecast: 'sin pronóstico para este lugar',
     limits: (id, version) => `hoja de límites ${id} v${version}`
   }
 }

@@ -56,6 +56,8 @@ export const refusal: RefusalWords = {
   sites: (list) => `Obras: ${list}`,
   who: { supervisor: 'supervisores', supervisors: 'supervisores', author: 'quien lo anotó', crew: 'la cuadrilla' },
   states: {
+    'open-voids': 'quedan fallas abiertas: primero reparar y repasar',
+    taken: 'es de otra obra',
     closed: 'está cerrada',
     exists: 'ya hay una',
     undone: 'ya deshecho',

@@ -20,7 +20,7 @@ export const decision: Pick<Text, 'decision'> = {
     toSayStill: (words) => `reste à dire : ${words}`,
     changes: (at) => `peut changer vers ${at}`,
     closeUp: 'La pluie arrive : fermer maintenant.',
-    overridden: 'Un chef de chantier passe outre à la décision : c’est noté au journal.',
+    overridden: (reason) => `Un chef de chantier passe outre à la décision, c’est noté au journal : ${reason}`,
     numbers: {
       airC: 'air',
       rhPct: 'humidité',

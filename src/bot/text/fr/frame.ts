@@ -24,7 +24,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     correct: 'mettre d’autres valeurs à la place d’une note : les deux restent au relevé'
   },
   cautions: {
-    isocyanates: `Isocyanates : gants, yeux, protection respiratoire, personne à côté. ${local}`,
+    isocyanates: `Isocyanates : gants, yeux, protection respiratoire, tenir les autres à l’écart. ${local}`,
     hotAir: `Air chaud et câbles : brûlures, électrocution, surveillance du feu après. ${local}`,
     edges: `Bords et vent : protection contre les chutes, lester les feuilles. ${local}`,
     blade: `Lames et bords : couper vers l’extérieur, protection contre les chutes. ${local}`,
@@ -53,6 +53,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     stale: 'plus de 3 h',
     sample: 'semaine inventée, démonstration',
     invented: 'chantier inventé',
+    noForecast: 'pas de prévision pour cet endroit',
     limits: (id, version) => `fiche de limites ${id} v${version}`
   }
 }

@@ -56,6 +56,8 @@ export const refusal: RefusalWords = {
   sites: (list) => `Chantiers : ${list}`,
   who: { supervisor: 'les chefs de chantier', supervisors: 'les chefs de chantier', author: 'celui qui l’a noté', crew: 'l’équipe' },
   states: {
+    'open-voids': 'des défauts restent ouverts : les réparer et les sonder d’abord',
+    taken: 'il est à un autre chantier',
     closed: 'fermé',
     exists: 'il y en a déjà un',
     undone: 'déjà annulé',

@@ -12,7 +12,7 @@ export const readings = {
   rh: { words: { en: 'rh humidity', es: 'hr humedad humedad_relativa', fr: 'hr humidité humidité_relative' }, read: number(slots.rh, 'rhPct') },
   dew: { words: { en: 'dew dew_point', es: 'rocío punto_de_rocío', fr: 'rosée point_de_rosée' }, read: number(slots.dew, 'dewPointC') },
   wind: { words: { en: 'wind', es: 'viento(,s)', fr: 'vent(,s)' }, read: number(slots.wind, 'windKmh') },
-  gust: { words: { en: 'gust(,s)', es: 'racha(,s)', fr: 'rafale(,s)' }, read: number(slots.gust, 'gustKmh') },
+  gust: { words: { en: 'gust(,s)', es: 'racha(,s) ráfaga(,s)', fr: 'rafale(,s)' }, read: number(slots.gust, 'gustKmh') },
   sun: { words: { en: 'sun', es: 'sol', fr: 'soleil' }, read: number(slots.sun, 'sunWm2') }
 } satisfies Vocabulary
 

@@ -20,5 +20,9 @@ function readRain(walk: Walk, heard: Heard): void {
 /** What the sky does, as stated. */
 export const sky = {
   rain: { words: { en: 'rain', es: 'lluvia(,s)', fr: 'pluie(,s)' }, read: readRain, negated: negated({ rainFalling: false }) },
-  thunder: { words: { en: 'thunder', es: 'trueno(,s)', fr: 'tonnerre(,s)' }, read: flag({ thunder: true }), negated: negated({ thunder: false }) }
+  thunder: {
+    words: { en: 'thunder', es: 'trueno(,s) tormenta', fr: 'tonnerre(,s) orage(,s)' },
+    read: flag({ thunder: true }),
+    negated: negated({ thunder: false })
+  }
 } satisfies Vocabulary

@@ -38,9 +38,12 @@ function step(one: Exclude<Fields['step'], undefined>): Meaning['read'] {
 }
 
 export const probeVocabulary: Vocabulary = {
-  course: { words: { en: 'course', es: 'hilera', fr: 'rang' }, read: number(slots.course, 'course') },
+  course: { words: { en: 'course', es: 'hilera fila', fr: 'rang lé' }, read: number(slots.course, 'course') },
   lap: { words: lapWords, read: on('lap') },
-  end: { words: { en: 'end end_joint', es: 'junta junta_a_tope junta_a_testa', fr: "about d'about joint_d'about" }, read: on('end') },
+  end: {
+    words: { en: 'end end_joint', es: 'junta junta_a_tope junta_a_testa extremo testero', fr: "about d'about joint_d'about bout" },
+    read: on('end')
+  },
   strip: {
     words: { en: 'strip cover_strip', es: 'tira tira_cubrejunta banda banda_de_cubrejunta', fr: 'bande bande_de_recouvrement bande_de_pontage' },
     read: on('strip')

@@ -1,0 +1,39 @@
+import type { Usages } from '../usages.js'
+
+export const usages: Usages = {
+  spray: {
+    usage:
+      'spray [aire T] [cubierta T] [hr N] [viento V] [racha V] [lluvia | lluvia N % | sin lluvia] [sin trueno] [juego T] [seco] [limpio] [mezclado] [reposado] [apretado purgado boquilla probado] · spray forzar MOTIVO',
+    example: '/spray aire 20 cubierta 18 hr 60 viento 10 racha 18 lluvia 10 % seco limpio'
+  },
+  air: { usage: 'air [aire T] [hr N] [viento V] [racha V] [lluvia N %] [trueno | sin trueno]', example: '/air viento 18 racha 30 sin trueno' },
+  weld: {
+    usage:
+      'weld [lámina T] [traslape limpio] [seco] [cable L SECCIÓN] · weld NOMBRE ANCHO… PELADO [caliente] [ajuste T] [velocidad V] [espesor MM] [por QUIÉN] · weld NOMBRE reinicio | corte | ajuste T | velocidad V | boquilla | operador QUIÉN | apagado',
+    example: '/weld robot 41 40 42 mm película ajuste 480 velocidad 2,5'
+  },
+  strip: { usage: 'strip ANCHO [hueco H] [descentrado D] [borde L] [láminas N] [rollo L] [xN]', example: '/strip 2 m hueco 6 mm' },
+  probe: {
+    usage: 'probe hilera N [traslape | junta | tira | parche] [DISTANCIA m] LARGO [CAUSA…] · probe N reparado | pasa | rechazado · probe lista',
+    example: '/probe hilera 4 junta 3,2 m 40 mm mojado'
+  },
+  kit: {
+    usage: 'kit · kit NOMBRE [iso T] [resina T] [T] [caja | almacén | cubierta [T]] [mezclado] [caduca FECHA] [lote L] [usado ÁREA] [vacío]',
+    example: '/kit K7 iso 24 resina 23 mezclado caja 28'
+  },
+  foam: { usage: 'foam [SEGUNDOS s] [parejo | vetas | oscuro | quebradizo | blando | pegajoso | plano]', example: '/foam 45 s parejo' },
+  laid: {
+    usage: 'laid ÁREA [láminas N] [hilera N] [juego NOMBRE] [robot LARGO] [mano LARGO]',
+    example: '/laid 42 m2 láminas 2 hilera 4 juego K7 robot 20 mano 4'
+  },
+  day: { usage: 'day [FECHA | hoy | mañana]', example: '/day mañana' },
+  site: {
+    usage:
+      'site [NOMBRE] [unidades metric | us] [idioma en | es | fr] [mañana HH:MM] [tarde HH:MM] [días 1-6] [horario HH:MM-HH:MM] [avisos CLASES] [límites ID] [sustrato CLASE] [canal CANAL] · site nuevo NOMBRE a LAT,LON zona ZONA · site NOMBRE cerrado',
+    example: '/site unidades us mañana 05:30'
+  },
+  help: { usage: 'help [COMANDO]', example: '/seamhand help spray' },
+  me: { usage: 'me [idioma en | es | fr] [unidades metric | us]', example: '/seamhand me idioma es unidades metric' },
+  undo: { usage: 'deshacer [ID]', example: '/seamhand deshacer north-12' },
+  correct: { usage: 'corregir ID PALABRAS…', example: '/seamhand corregir north-12 aire 21' }
+}

@@ -1,0 +1,39 @@
+import type { Usages } from '../usages.js'
+
+export const usages: Usages = {
+  spray: {
+    usage:
+      'spray [air T] [support T] [hr N] [vent V] [rafale V] [pluie | pluie N % | sans pluie] [sans tonnerre] [trousse T] [sec] [propre] [mélangé] [détendu] [serré purgé buse testé] · spray outrepasser MOTIF',
+    example: '/spray air 20 support 18 hr 60 vent 10 rafale 18 pluie 10 % sec propre'
+  },
+  air: { usage: 'air [air T] [hr N] [vent V] [rafale V] [pluie N %] [tonnerre | sans tonnerre]', example: '/air vent 18 rafale 30 sans tonnerre' },
+  weld: {
+    usage:
+      'weld [feuille T] [recouvrement propre] [sec] [rallonge L SECTION] · weld NOM LARGEUR… PELAGE [chaud] [consigne T] [vitesse V] [épaisseur MM] [par QUI] · weld NOM redémarrage | coupure | consigne T | vitesse V | buse | opérateur QUI | arrêt',
+    example: '/weld robot 41 40 42 mm film consigne 480 vitesse 2,5'
+  },
+  strip: { usage: 'strip LARGEUR [écart E] [décalage D] [bord L] [feuilles N] [rouleau L] [xN]', example: '/strip 2 m écart 6 mm' },
+  probe: {
+    usage: 'probe rang N [recouvrement | about | bande | pièce] [DISTANCE m] LONGUEUR [CAUSE…] · probe N réparé | bon | mauvais · probe liste',
+    example: '/probe rang 4 about 3,2 m 40 mm mouillé'
+  },
+  kit: {
+    usage: 'kit · kit NOM [iso T] [résine T] [T] [caisse | dépôt | toiture [T]] [mélangé] [expire DATE] [lot L] [utilisé SURFACE] [vide]',
+    example: '/kit K7 iso 24 résine 23 mélangé caisse 28'
+  },
+  foam: { usage: 'foam [SECONDES s] [régulier | stries | foncé | cassant | mou | collant | plat]', example: '/foam 45 s régulier' },
+  laid: {
+    usage: 'laid SURFACE [feuilles N] [rang N] [trousse NOM] [robot LONGUEUR] [main LONGUEUR]',
+    example: '/laid 42 m2 feuilles 2 rang 4 trousse K7 robot 20 main 4'
+  },
+  day: { usage: 'day [DATE | aujourd’hui | demain]', example: '/day demain' },
+  site: {
+    usage:
+      'site [NOM] [unités metric | us] [langue en | es | fr] [matin HH:MM] [soir HH:MM] [jours 1-6] [horaire HH:MM-HH:MM] [messages GENRES] [limites ID] [support GENRE] [canal CANAL] · site nouveau NOM à LAT,LON fuseau ZONE · site NOM fermé',
+    example: '/site unités us matin 05:30'
+  },
+  help: { usage: 'help [COMMANDE]', example: '/seamhand help spray' },
+  me: { usage: 'me [langue en | es | fr] [unités metric | us]', example: '/seamhand me langue fr unités metric' },
+  undo: { usage: 'annuler [ID]', example: '/seamhand annuler north-12' },
+  correct: { usage: 'corriger ID MOTS…', example: '/seamhand corriger north-12 air 21' }
+}
