@@ -416,7 +416,7 @@ it('can be used by keys alone', async () => {
   expect(await page.evaluate(() => document.activeElement?.id)).toBe('message')
   await page.keyboard.type('/s')
   const list = page.getByRole('listbox', { name: 'Commands' })
-  expect(await list.getByRole('option').count()).toBe(5)
+  expect(await list.getByRole('option').count()).toBe(4)
   await page.keyboard.press('ArrowDown')
   await page.keyboard.press('ArrowDown')
   expect(await list.getByRole('option', { selected: true }).textContent()).toContain('/strip')
