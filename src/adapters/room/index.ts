@@ -11,7 +11,7 @@ import type { RoomOptions } from './types.js'
 import { createWorld, type World } from './world.js'
 
 export { channelIdOf } from './channels.js'
-export { roomIds, roomPeople } from './people.js'
+export { roomPeople } from './people.js'
 export type { RoomOptions, RoomSite } from './types.js'
 
 /** The local room: a small stand-in for the chat service, and the page that people use it through. */

@@ -51,7 +51,7 @@ function channelOf(body: Loose): string | null {
  * Unique per delivery, the same when it comes again. A form that was refused is sent again from the same view with the same hash:
  * only its values tell the two apart.
  */
-export function claimOf(body: Loose): string | null {
+function claimOf(body: Loose): string | null {
   const eventId = textAt(body, 'event_id')
   if (eventId !== null) return `event:${eventId}`
   const viewId = textAt(body, 'view', 'id')

@@ -7,7 +7,7 @@ const single = ['value', 'selected_date', 'selected_time', 'selected_user', 'sel
 const many = ['selected_users', 'selected_channels', 'selected_conversations'] as const
 
 /** What one field or button holds: text, chosen value, all ticked values, the ids of files; null when empty. */
-export function heldBy(element: unknown): Value {
+function heldBy(element: unknown): Value {
   if (!isLoose(element)) return null
   const chosen = textAt(element, 'selected_option', 'value')
   if (chosen !== null) return chosen

@@ -12,7 +12,7 @@ export async function weld(said: Extract<Said, { command: 'weld' }>, on: OnSite,
   return told({ command: 'weld', ...decided.told, numbers: weldNumbers(decided) })
 }
 
-export function weldNumbers({ facts }: Decided) {
+function weldNumbers({ facts }: Decided) {
   return {
     sheetC: facts.sheetC.value,
     dewMarginK: facts.sheetDewMarginK.value,

@@ -41,14 +41,14 @@ export function conditionNumbers(facts: Facts, kit: KitState, sheet: LimitsSheet
 const foamHoldsK = 5
 
 /** Open time on this substrate, scaled by the kit's last test spray while that holds; null outside the formula's range. */
-export function kitOpenTimeS(substrateC: number, kit: KitState, sheet: LimitsSheet): number | null {
+function kitOpenTimeS(substrateC: number, kit: KitState, sheet: LimitsSheet): number | null {
   const scale = foamScale(substrateC, kit, sheet)
   const plain = openTimeS(substrateC, sheet.foam.openTime)
   return plain === null ? null : plain * (scale ?? 1)
 }
 
 /** Seconds of the last test spray over those of the sheet on its substrate; null when it does not hold here. */
-export function foamScale(substrateC: number, kit: KitState, sheet: LimitsSheet): number | null {
+function foamScale(substrateC: number, kit: KitState, sheet: LimitsSheet): number | null {
   const test = kit.foam?.value
   if (!test || test.gelS === undefined || test.substrateC === undefined) return null
   if (Math.abs(test.substrateC - substrateC) > foamHoldsK) return null

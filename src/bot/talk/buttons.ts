@@ -9,7 +9,7 @@ import type { TalkWords } from '../text/talk-words.js'
 type ButtonName = keyof TalkWords['buttons']
 
 /** What a button carries: the site and the words or the form it stands for. The words go through the dispatcher like any others. */
-export function buttonValue(site: string, what: string): string {
+function buttonValue(site: string, what: string): string {
   return `${site}|${what}`
 }
 

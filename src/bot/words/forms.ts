@@ -9,7 +9,7 @@ export interface Words {
 }
 
 /** Every form that a list of words stands for, with accents, as people would write them. */
-export function expand(list: string): readonly string[] {
+function expand(list: string): readonly string[] {
   return list
     .split(' ')
     .filter((word) => word !== '')

@@ -20,7 +20,7 @@ export function choicesOf<Value>(choices: readonly (readonly [Value, Words])[]):
 }
 
 /** Edits (insert, delete, replace) that turn one word into another, counted up to `limit`; more is `limit + 1`. */
-export function editDistance(a: string, b: string, limit: number): number {
+function editDistance(a: string, b: string, limit: number): number {
   if (Math.abs(a.length - b.length) > limit) return limit + 1
   let row = Array.from({ length: b.length + 1 }, (_, i) => i)
   for (let i = 1; i <= a.length; i += 1) {

@@ -6,9 +6,9 @@
 const airKgKmol = 28.97
 const waterKgKmol = 18.015
 /** Gas constant of dry air, J/(kg·K). */
-export const gasConstant = 8314.34 / airKgKmol
+const gasConstant = 8314.34 / airKgKmol
 /** Specific heat of air, J/(kg·K). */
-export const airHeat = 1003.5
+const airHeat = 1003.5
 export const prandtl = airHeat / (airHeat + 1.25 * gasConstant)
 /** Specific heat of air × the ratio of the molar masses of air and water, J/(kg·K). */
 export const psychrometricHeat = (airHeat * airKgKmol) / waterKgKmol

@@ -124,11 +124,11 @@ function boilsBelow({ airK, pressureHpa }: Surroundings): number {
   return Math.min(airK + 60, boilingC + 272.5)
 }
 
-/** Where a gain that falls with temperature is nought, K; 60 halvings of at most 310 K end in the last digit. */
+/** Where a gain that falls with temperature is nought, K; 40 halvings of at most 310 K leave less than a billionth of one. */
 function halved(lowK: number, highK: number, gain: (tK: number) => number): number {
   let low = lowK
   let high = highK
-  for (let step = 0; step < 60; step += 1) {
+  for (let step = 0; step < 40; step += 1) {
     const middle = (low + high) / 2
     if (gain(middle) > 0) low = middle
     else high = middle
