@@ -104,7 +104,6 @@ export const sectionFields = {
 } as const satisfies Record<string, readonly Field[]>
 
 export type SectionName = keyof typeof sectionFields
-const sectionNames = Object.keys(sectionFields) as readonly SectionName[]
 export const limitNames = Object.keys(limitScales) as readonly LimitName[]
 
 /** The key of a limit in a system: `kitTemperatureC`, `kitTemperatureF`. */
