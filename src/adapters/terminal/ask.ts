@@ -40,9 +40,10 @@ interface Run {
 /** `seamhand ask`: one question, or a line of JSON a question. Exit 0 answered, 2 refused, 1 failed. */
 export const ask: Subcommand = async (args, tools) => {
   const json = args.includes('--json')
+  let base: Question = { text: '' }
   try {
     const { values, positionals } = readOptions(args, options)
-    const base = parsed(question, { ...chosen(values), text: positionals.join(' '), ...(values['no-log'] ? { log: false } : {}) })
+    base = parsed(question, { ...chosen(values), text: positionals.join(' '), ...(values['no-log'] ? { log: false } : {}) })
     const issuedAt = values.issued === undefined ? null : parsed(issuedOption, values.issued)
     const store = await tools.openStore(values.data ?? null)
     try {
@@ -52,7 +53,7 @@ export const ask: Subcommand = async (args, tools) => {
       await store.close()
     }
   } catch (error) {
-    return print(broken(error, tools), json, tools)
+    return print(broken(error, base, tools), json, tools)
   }
 }
 
@@ -82,7 +83,7 @@ async function answerLine(run: Run, line: string): Promise<Reply> {
     const said = parsed(question, jsonOf(line))
     return await answer(run, { ...run.base, ...said })
   } catch (error) {
-    return broken(error, run.tools)
+    return broken(error, run.base, run.tools)
   }
 }
 
@@ -124,8 +125,8 @@ function askOf(asked: Question, now: number): Ask {
 }
 
 /** What could not even be asked, as an answer. */
-function broken(error: unknown, tools: Tools): Reply {
-  const none = askOf({ text: '' }, tools.terminal.now())
+function broken(error: unknown, asked: Question, tools: Tools): Reply {
+  const none = askOf(asked, tools.terminal.now())
   const sheet = tools.sheets(null).byId('common-practice')
   if (error instanceof Stop) return failed(none, tools.defaults, sheet, error.errorCode as never, error.message, null)
   if (error instanceof StoreError) return failed(none, tools.defaults, sheet, 'store', error.message, null)
