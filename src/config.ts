@@ -94,6 +94,9 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
   const problems = read.success ? [] : read.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`)
   const slack = read.success ? slackChoice(read.data) : null
   if (typeof slack === 'string') problems.push(slack)
+  if (read.success && slack !== null && read.data.SEAMHAND_WEATHER.kind === 'sample') {
+    problems.push('SEAMHAND_WEATHER: sample is invented weather and never answers in Slack')
+  }
   const openMeteo = read.success ? openMeteoProblem(read.data) : null
   if (openMeteo !== null) problems.push(openMeteo)
   if (!read.success || typeof slack === 'string' || openMeteo !== null) throw new ConfigError(problems.join('\n'))

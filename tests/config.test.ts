@@ -51,6 +51,11 @@ describe('settings', () => {
     expect(problemsOf(env as Record<string, string>)).toContain(named)
   })
 
+  it('never let invented weather answer in Slack', () => {
+    expect(problemsOf({ SLACK_BOT_TOKEN: 'xoxb-1', SLACK_SIGNING_SECRET: 's', SEAMHAND_WEATHER: 'sample' })).toContain('SEAMHAND_WEATHER: sample')
+    expect(readConfig({ SEAMHAND_WEATHER: 'sample' }).slack).toBeNull()
+  })
+
   it('take Slack over HTTP or Socket Mode', () => {
     expect(readConfig({ SLACK_BOT_TOKEN: 'xoxb-1', SLACK_SIGNING_SECRET: 's' }).slack).toEqual({
       kind: 'http',
