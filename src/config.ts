@@ -99,6 +99,6 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
   }
   const openMeteo = read.success ? openMeteoProblem(read.data) : null
   if (openMeteo !== null) problems.push(openMeteo)
-  if (!read.success || typeof slack === 'string' || openMeteo !== null) throw new ConfigError(problems.join('\n'))
+  if (!read.success || typeof slack === 'string' || problems.length > 0) throw new ConfigError(problems.join('\n'))
   return { ...read.data, slack }
 }
