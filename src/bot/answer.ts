@@ -86,3 +86,6 @@ export interface Spoken {
   readonly text: string
   readonly blocks: readonly KnownBlock[]
 }
+
+/** The activities of an answer that judges none. */
+export const unjudged: Answer['activities'] = { spray: null, lay: null, weld: null, people: null }

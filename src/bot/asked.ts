@@ -3,7 +3,7 @@ import type { LimitsSheet } from '../core/limits/sheet.js'
 import type { SiteSettings } from '../core/site.js'
 import type { Forecast } from '../core/weather/forecast.js'
 import { ageOf } from '../core/weather/lookup.js'
-import type { Answer, Lang, Refusal, Units } from './answer.js'
+import { type Answer, type Lang, type Refusal, type Units, unjudged } from './answer.js'
 import type { Ask } from './ask.js'
 import { undoS } from './commands/undo.js'
 import type { Ports, Told } from './context.js'
@@ -25,7 +25,6 @@ export interface Asked {
   readonly sheet: LimitsSheet
 }
 
-const unjudged = { spray: null, lay: null, weld: null, people: null } as const
 const fallbackSheet = 'common-practice'
 
 export async function putInPlace(ask: Ask, ports: Ports): Promise<Asked> {

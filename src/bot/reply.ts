@@ -1,7 +1,7 @@
 import type { KnownBlock } from '@slack/types'
 import { toIso } from '../core/instant.js'
 import type { Json } from '../core/log/entry.js'
-import type { Answer, Lang, Outcomes, Refusal, Spoken, Units } from './answer.js'
+import { type Answer, type Lang, type Outcomes, type Refusal, type Spoken, type Units, unjudged } from './answer.js'
 import { iso, toJson } from './json.js'
 
 /** The answer that is promised to the outside: what `ask --json` prints and what a claim keeps. */
@@ -37,8 +37,6 @@ export interface Reply {
     readonly ref: string | null
   } | null
 }
-
-const unjudged = { spray: null, lay: null, weld: null, people: null } as const
 
 export function replyTo(answer: Answer, spoken: Spoken, how: { lang: Lang; units: Units }): Reply {
   const first = answer.findings[0]

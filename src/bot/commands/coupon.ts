@@ -5,10 +5,10 @@ import type { LimitsSheet } from '../../core/limits/sheet.js'
 import type { CouponData } from '../../core/log/data.js'
 import { emptyWelder, type WelderState } from '../../core/log/states/welder.js'
 import { judge } from '../../core/rules/judge.js'
-import { convert } from '../../core/units.js'
 import { chanceShort, individualsChart } from '../../core/welds/chart.js'
 import { clearance } from '../../core/welds/clearance.js'
 import { judgeCoupon } from '../../core/welds/coupon.js'
+import { leastMm, seamLimit } from '../../core/welds/seam-limit.js'
 import { type Done, type OnSite, refuse, told } from '../context.js'
 import { factsNow } from '../decision/facts-now.js'
 import type { Said } from '../words/said.js'
@@ -20,7 +20,7 @@ export async function coupon(said: Extract<Said, { command: 'weld coupon' }>, on
   const { widthsMm, peel, warm, ...settings } = said.coupon
   const widthMm = widthsMm.length === 0 ? null : Math.min(...widthsMm)
   if (widthMm === null) return refuse('missing', 'width', { label: 'width' })
-  const minWidthMm = minimumMm(said.welder, sheet)
+  const minWidthMm = leastMm(seamLimit(said.welder, sheet))
   const judged = judgeCoupon({ widthMm, peel, warm, minWidthMm })
   // Conditions of when it was made, which a late message is not.
   const { facts } = await factsNow({ ...on, session: session.asOf(at) })
@@ -65,7 +65,7 @@ async function showWelder(on: OnSite, name: string): Promise<Done> {
     welder: name,
     passed: last?.passed ?? null,
     widthMm: last?.widthMm ?? null,
-    minWidthMm: minimumMm(name, on.sheet),
+    minWidthMm: leastMm(seamLimit(name, on.sheet)),
     cause: last?.cause ?? null,
     move: keep,
     ...after
@@ -82,7 +82,7 @@ async function welderNow(on: OnSite, name: string) {
   const { facts, rainFellAt } = await factsNow(on)
   const fact: WelderFact = clearance(state, session.now, session.settings.zone, facts, rainFellAt, sheet)
   const { cleared, lapsedBy } = shown(fact)
-  return { cleared, lapsedBy, onHoldM: state.onHoldM, ...trend(state, minimumMm(name, sheet)) }
+  return { cleared, lapsedBy, onHoldM: state.onHoldM, ...trend(state, leastMm(seamLimit(name, sheet))) }
 }
 
 function trend({ widthsMm }: WelderState, minWidthMm: number) {
@@ -91,23 +91,14 @@ function trend({ widthsMm }: WelderState, minWidthMm: number) {
   return { meanMm: chart.meanMm, sigmaMm: chart.sigmaMm, chanceShort: chanceShort(chart.meanMm, chart.sigmaMm, minWidthMm) }
 }
 
-/** Robot and hand may differ; any other welder is held to the wider. */
-export function minimumMm(welder: string, sheet: LimitsSheet): number {
-  const { seamWidthRobot, seamWidthHand } = sheet.limits
-  const [robot, hand] = [seamWidthRobot, seamWidthHand].map(({ min, unit }) => convert(min ?? 0, unit, 'mm') ?? 0) as [number, number]
-  if (welder === 'robot') return robot
-  return welder === 'hand' ? hand : Math.max(robot, hand)
-}
-
 function conditionsOf({ airC, sheetC, windKmh, cloudPct }: Facts): CouponData['conditions'] {
   return { airC: airC.value, sheetC: sheetC.value, windKmh: windKmh.value, cloudPct: cloudPct.value }
 }
 
 /** The width as a finding; a bad peel fails the coupon whatever its width, a warm or half told one is not judged. */
 function widthFinding(data: CouponData, at: number, sheet: LimitsSheet, welder: string): Finding<'coupon-width'> {
-  const limit = welder === 'robot' ? sheet.limits.seamWidthRobot : sheet.limits.seamWidthHand
   const fixes = { read: 'state:peel', low: 'weld:coupon', high: 'weld:coupon' } as const
-  const verdict = judge(certain(data.widthMm, at, 'reading'), 'mm', limit, fixes)
+  const verdict = judge(certain(data.widthMm, at, 'reading'), 'mm', seamLimit(welder, sheet), fixes)
   const outcome = data.passed === null ? 'unknown' : data.passed ? 'go' : 'no-go'
   const fix = outcome === 'go' ? null : outcome === 'no-go' ? 'weld:coupon' : data.warm ? 'wait:cooled' : 'state:peel'
   return { rule: 'coupon-width', activity: 'weld', group: 'checklist', ...verdict, outcome, fix }

@@ -5,10 +5,9 @@ import type { LimitsSheet } from '../../core/limits/sheet.js'
 import { worst } from '../../core/outcome.js'
 import { judge } from '../../core/rules/judge.js'
 import { stripSize } from '../../core/sheets/strip.js'
-import { convert } from '../../core/units.js'
+import { leastMm, seamLimit } from '../../core/welds/seam-limit.js'
 import { type Beside, type Done, refuse, told } from '../context.js'
 import type { Said, StripSaid } from '../words/said.js'
-import { minimumMm } from './coupon.js'
 
 /** Size of a cover strip. Logs nothing. */
 export async function strip({ strip: said }: Extract<Said, { command: 'strip' }>, { sheet, ask }: Pick<Beside, 'sheet' | 'ask'>): Promise<Done> {
@@ -26,7 +25,7 @@ export async function strip({ strip: said }: Extract<Said, { command: 'strip' }>
     cornerRadiusMm: sheet.strip.cornerRadiusMm
   })
   if (size === null) return refuse('inconsistent', null, { label: 'strip' })
-  const minWidthMm = Math.max(minimumMm('robot', sheet), minimumMm('hand', sheet))
+  const minWidthMm = leastMm(seamLimit(null, sheet))
   const findings = [landFinding(size.landMm, ask.at, sheet), gapFinding(gapMm, ask.at, sheet)].sort(byBinding)
   const numbers = { ...size, minWidthMm, ...fromRoll(said, size.lengthMm) }
   return told({ command: 'strip', outcome: worst(findings.map(({ outcome }) => outcome)), findings, numbers })
@@ -40,10 +39,11 @@ function fromRoll({ rollM, times }: StripSaid, lengthMm: number): { count: numbe
 }
 
 function landFinding(landMm: number, at: number, sheet: LimitsSheet): Finding<'strip-land'> {
-  const { seamWidthRobot, seamWidthHand } = sheet.limits
-  const mm = (limit: typeof seamWidthRobot) => convert(limit.min ?? 0, limit.unit, 'mm') ?? 0
-  const limit = mm(seamWidthRobot) >= mm(seamWidthHand) ? seamWidthRobot : seamWidthHand
-  const verdict = judge(certain(landMm, at, 'statement'), 'mm', limit, { read: 'widen:strip', low: 'widen:strip', high: 'widen:strip' })
+  const verdict = judge(certain(landMm, at, 'statement'), 'mm', seamLimit(null, sheet), {
+    read: 'widen:strip',
+    low: 'widen:strip',
+    high: 'widen:strip'
+  })
   return { rule: 'strip-land', activity: 'weld', group: 'conditions', ...verdict }
 }
 

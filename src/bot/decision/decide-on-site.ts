@@ -1,5 +1,5 @@
 import { changesAt } from '../../core/changes.js'
-import { byBinding, type Decision, decide } from '../../core/decide.js'
+import { type Decision, decide } from '../../core/decide.js'
 import { engineVersion } from '../../core/engine.js'
 import type { Facts } from '../../core/facts.js'
 import type { Activity } from '../../core/finding.js'
@@ -11,7 +11,7 @@ import { type Instant, localDate } from '../../core/instant.js'
 import { canonical } from '../../core/log/canonical.js'
 import { worst } from '../../core/outcome.js'
 import { forecastBody } from '../../core/weather/body.js'
-import type { Answer } from '../answer.js'
+import { type Answer, unjudged } from '../answer.js'
 import type { OnSite } from '../context.js'
 import { toJsonObject } from '../json.js'
 import { remember } from '../session/remember.js'
@@ -25,8 +25,6 @@ export interface Decided {
 
 /** `changesAt` looks no farther. */
 const changesWithinH = 12
-
-const none = { spray: null, lay: null, weld: null, people: null } as const
 
 /** Decides one activity on what the session knows now, and logs the decision with every input. */
 export async function decideOnSite(on: OnSite, activity: Exclude<Activity, 'people'>): Promise<Decided> {
@@ -53,8 +51,8 @@ function inAnswer(decision: Decision, id: string): Omit<Decided['told'], 'change
   return {
     outcome: activity === 'lay' ? worst([outcome, people]) : outcome,
     outcomes: { conditions, checklist, people },
-    activities: { ...none, [activity]: outcome, people },
-    findings: [...findings].sort(byBinding),
+    activities: { ...unjudged, [activity]: outcome, people },
+    findings,
     decision: id
   }
 }
