@@ -30,8 +30,15 @@ function inputsOf(pairs: readonly string[]): Record<string, string> {
 
 function asText(result: object): string {
   return Object.entries(result)
-    .map(([key, value]) => `${key} = ${value === null ? 'not defined' : String(value)}`)
+    .map(([key, value]) => `${key} = ${value === null ? 'not defined' : shown(value)}`)
     .join('\n')
+}
+
+function shown(value: unknown): string {
+  if (typeof value !== 'object' || value === null) return String(value)
+  return Object.entries(value)
+    .map(([key, each]) => `${key} ${each}`)
+    .join(', ')
 }
 
 function refused(ran: Extract<ReturnType<typeof runFormula>, { ok: false }>, json: boolean, { terminal }: Tools): number {

@@ -49,7 +49,7 @@ type ValueOf<I extends Input> = I extends NumbersInput
         : number
 
 export type Values = Readonly<Record<string, number | string | readonly number[] | WrittenInstant | null>>
-export type Result = Readonly<Record<string, number | string | null>>
+export type Result = Readonly<Record<string, number | string | null | Readonly<Record<string, number>>>>
 
 export type RefusalCode = 'unknown-command' | 'unknown-word' | 'missing' | 'bad-number' | 'wrong-unit' | 'out-of-range' | 'inconsistent'
 

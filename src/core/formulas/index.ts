@@ -10,6 +10,7 @@ import { sun } from './sun.js'
 import { convection, sky, surface } from './surface.js'
 import { wbgt } from './wbgt.js'
 import { chart, rate, voltage } from './welds.js'
+import { zones } from './zones.js'
 
 /** The engine's own formulas by name: the functions that the rules use, no second copy. */
 export const formulas: Readonly<Record<string, Formula>> = {
@@ -33,7 +34,8 @@ export const formulas: Readonly<Record<string, Formula>> = {
   lift,
   fasteners,
   courses,
-  strip
+  strip,
+  zones
 }
 
 export type { Formula, FormulaAnswer, Refusal }

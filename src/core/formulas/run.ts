@@ -22,7 +22,7 @@ export function runOne(formula: Formula, given: Readonly<Record<string, unknown>
   const answer = attempt(formula, input.values)
   if (!('result' in answer)) return answer
   const { name, source, range } = formula
-  return { ok: true, name, inputs: show(input.values), result: show(answer.result) as Result, source, range }
+  return { ok: true, name, inputs: show(input.values), result: showResult(answer.result), source, range }
 }
 
 /** Each input alone was in range; together they may still be more than the formula holds for. */
@@ -37,6 +37,15 @@ function attempt(formula: Formula, values: Values): { readonly result: Result } 
 
 function show(values: Values): Shown {
   return Object.fromEntries(Object.entries(values).map(([key, value]) => [key, showOne(value)]))
+}
+
+function showResult(result: Result): Result {
+  return Object.fromEntries(Object.entries(result).map(([key, value]) => [key, typeof value === 'number' ? round6(value) : showInner(value)]))
+}
+
+function showInner(value: Exclude<Result[string], number>): Result[string] {
+  if (value === null || typeof value === 'string') return value
+  return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, round6(each)]))
 }
 
 function showOne(value: Values[string]): Shown[string] {

@@ -62,6 +62,11 @@ const examples: Readonly<Record<string, readonly [Record<string, unknown>, Recor
   strip: [
     { widthM: 2, gapMm: 6 },
     { lengthMm: 2150, landMm: 72, weldPerimeterMm: 4557.079633, minWidthMm: 38, count: null }
+  ],
+  // EN 1991-1-4 figure 7.6, computed apart from this code: tests/truth/wind-zones.json, win-040.
+  zones: [
+    { standard: 'en', widthM: 60, depthM: 32, heightM: 8 },
+    { windOnWidth: { eM: 16, fAlongM: 4, fDeepM: 1.6, hDeepM: 8, F: 12.8, G: 83.2, H: 384, I: 1440 } }
   ]
 }
 
