@@ -64,7 +64,7 @@ export interface Logged {
 }
 
 /** The answer of a command in words and JSON. */
-export function answered({ ask, how, sheet, place }: Asked, told: Told, done: Logged | null): Reply {
+export function answered({ ask, how, sheet, place }: Asked, { papers: _papers, ...told }: Told, done: Logged | null): Reply {
   const collected = done?.ids.filter((id) => id !== told.decision) ?? []
   const logged = done?.kept ? collected : []
   const answer: Answer = {

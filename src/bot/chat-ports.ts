@@ -2,6 +2,7 @@ import type { KnownBlock } from '@slack/types'
 import type { Instant } from '../core/instant.js'
 import type { Json } from '../core/log/entry.js'
 import type { SiteKey, SiteSettings } from '../core/site.js'
+import type { DrawnFile } from './papers/paper.js'
 import type { StateRow } from './ports.js'
 
 /** A message for a channel, from the outbox. `key` is its slot key: it travels as metadata, so that the post can be looked up. */
@@ -11,6 +12,8 @@ export interface Outgoing {
   readonly key: string
   readonly text: string
   readonly blocks: readonly KnownBlock[]
+  /** Shown in the message: they go up first, so that the message alone counts. */
+  readonly files: readonly DrawnFile[]
 }
 
 /** What became of a send. Of `unknown` fate: it may be there or not (time-out, 5xx, half an answer). */

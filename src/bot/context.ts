@@ -2,14 +2,17 @@ import type { LimitsSheet } from '../core/limits/sheet.js'
 import type { Forecast } from '../core/weather/forecast.js'
 import type { Answer, Lang, Refusal, Units } from './answer.js'
 import type { Ask } from './ask.js'
+import type { Draw, Paper } from './papers/paper.js'
 import type { Sheets, Store, Weather } from './ports.js'
 import type { Session } from './session/session.js'
+import type { How } from './views/how.js'
 
 /** What the bot needs of the world. */
 export interface Ports {
   readonly store: Store
   readonly weather: Weather
   readonly sheets: Sheets
+  readonly draw: Draw
   /** For those who chose none. */
   readonly lang: Lang
   readonly units: Units
@@ -19,6 +22,8 @@ export interface Ports {
 
 /** A command at work on one site. */
 export interface OnSite {
+  /** Language and units of the answer, the site's zone. */
+  readonly how: How
   readonly session: Session
   readonly sheet: LimitsSheet
   readonly forecast: Forecast | null
@@ -29,11 +34,14 @@ export interface Beside {
   readonly ask: Ask
   readonly ports: Ports
   readonly sheet: LimitsSheet
+  readonly how: How
 }
 
 /** The parts of an answer that a command fills; the dispatcher adds the rest. */
-export type Told = Pick<Answer, 'command'> &
-  Partial<Pick<Answer, 'outcome' | 'outcomes' | 'activities' | 'findings' | 'numbers' | 'changesAt' | 'decision' | 'site' | 'logged' | 'invented'>>
+export type Told = Pick<Answer, 'command'> & {
+  /** Files that go with the answer: drawn when everything is written, so that nobody waits for a pen. */
+  readonly papers?: readonly Paper[]
+} & Partial<Pick<Answer, 'outcome' | 'outcomes' | 'activities' | 'findings' | 'numbers' | 'changesAt' | 'decision' | 'site' | 'logged' | 'invented'>>
 
 export type Done = { readonly ok: true; readonly told: Told } | { readonly ok: false; readonly refusal: Refusal }
 

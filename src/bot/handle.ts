@@ -3,6 +3,8 @@ import type { Ask } from './ask.js'
 import { type Asked, answered, putInPlace, refused } from './asked.js'
 import { freeCommands, siteCommands } from './commands/index.js'
 import type { Beside, Done, OnSite, Ports } from './context.js'
+import { drawn, type Replied } from './papers/drawn.js'
+import type { Paper } from './papers/paper.js'
 import type { SiteView } from './ports.js'
 import type { Reply } from './reply.js'
 import { openSession, type Session } from './session/session.js'
@@ -18,22 +20,37 @@ const whenClosed: ReadonlySet<Said['command']> = new Set(['site show', 'site set
  * The one dispatcher: who, words, when → the reply. Bad words and a domain "no" are replies, and log nothing. Throws a
  * StoreError when the store fails; anything else it throws is a bug (see `respond`).
  */
-export async function handle(ask: Ask, ports: Ports): Promise<Reply> {
+export async function handle(ask: Ask, ports: Ports): Promise<Replied> {
+  const { reply, papers } = await answer(ask, ports)
+  return drawn(reply, papers, ports)
+}
+
+/** A reply and what is to be drawn for it, which is done when nothing is held any more. */
+interface Answered {
+  readonly reply: Reply
+  readonly papers: readonly Paper[]
+}
+
+async function answer(ask: Ask, ports: Ports): Promise<Answered> {
   const asked = await putInPlace(ask, ports)
   const { how, sheet } = asked
   const read = readWords(ask.text, { units: how.units, zone: how.zone, now: ask.at })
-  if (!read.ok) return refused(asked, read.refusal, read.command)
+  if (!read.ok) return bare(refused(asked, read.refusal, read.command))
   const command = commandOf(read.said)
-  const no = (refusal: Refusal) => refused(asked, { ...refusal, understood: read.understood }, command)
-  const beside: Beside = { ask, ports, sheet }
+  const no = (refusal: Refusal) => bare(refused(asked, { ...refusal, understood: read.understood }, command))
+  const beside: Beside = { ask, ports, sheet, how }
   if (read.said.command in freeCommands) {
     const done = await runFree(read.said, beside)
-    return done.ok ? answered(asked, done.told, null) : no(done.refusal)
+    return done.ok ? { reply: answered(asked, done.told, null), papers: done.told.papers ?? [] } : no(done.refusal)
   }
   const site = siteOf(read.said, asked)
   if (site === null) return no(await noSite(ask, ports))
   if (asked.place?.settings.closed && !whenClosed.has(read.said.command)) return no(wrongState(site, 'closed'))
   return onSite(read, site, asked, beside, no)
+}
+
+function bare(reply: Reply): Answered {
+  return { reply, papers: [] }
 }
 
 /** The word that the person used: `weld coupon` is `weld`. */
@@ -57,35 +74,40 @@ function wrongState(site: string, state: string): Refusal {
 }
 
 /** Everything between reading and writing happens inside the transaction that holds the site. */
-async function onSite(read: Understood, site: string, asked: Asked, beside: Beside, no: (refusal: Refusal) => Reply): Promise<Reply> {
+async function onSite(read: Understood, site: string, asked: Asked, beside: Beside, no: (refusal: Refusal) => Answered): Promise<Answered> {
   const { ask, ports, sheet, place } = asked
   const key = { workspace: ask.workspace, site }
   const forecast = place === null ? null : await ports.weather.at(place.settings, ask.at)
-  const work = async (view: SiteView): Promise<{ session: Session | null; reply: Reply }> => {
+  const work: Work = async (view) => {
     const session = await openSession(ask, view)
-    const done = await runOnSite(read.said, { session, sheet, forecast }, read.at ?? ask.at, beside)
-    if (!done.ok) return { session: null, reply: no(done.refusal) }
-    return { session, reply: answered(asked, done.told, { site, ids: session.ids(), kept: ask.log, forecast }) }
+    const done = await runOnSite(read.said, { session, sheet, forecast, how: asked.how }, read.at ?? ask.at, beside)
+    if (!done.ok) return { session: null, ...no(done.refusal) }
+    const reply = answered(asked, done.told, { site, ids: session.ids(), kept: ask.log, forecast })
+    return { session, reply, papers: done.told.papers ?? [] }
   }
-  const reply = ask.log ? await append(key, ask, ports, work) : await look(key, ports, work)
-  return reply ?? no({ code: 'no-site', word: site, understood: [], detail: {}, ref: null })
+  const done = ask.log ? await append(key, ask, ports, work) : await look(key, ports, work)
+  return done ?? no({ code: 'no-site', word: site, understood: [], detail: {}, ref: null })
 }
 
-type Work = (view: SiteView) => Promise<{ session: Session | null; reply: Reply }>
+type Work = (view: SiteView) => Promise<Answered & { session: Session | null }>
 
-async function look(key: SiteView['key'], ports: Ports, work: Work): Promise<Reply | null> {
+async function look(key: SiteView['key'], ports: Ports, work: Work): Promise<Answered | null> {
   const view = await ports.store.view(key)
-  return view === null ? null : (await work(view)).reply
+  return view === null ? null : work(view)
 }
 
-async function append(key: SiteView['key'], ask: Ask, ports: Ports, work: Work): Promise<Reply | null> {
+/** A second delivery gets the reply that was kept, without its files. */
+async function append(key: SiteView['key'], ask: Ask, ports: Ports, work: Work): Promise<Answered | null> {
+  let papers: readonly Paper[] = []
   const claim = ask.claim === null ? null : { key: ask.claim }
   const appended = await ports.store.append(key, ask.at, claim, async (view) => {
-    const { session, reply } = await work(view)
+    const { session, reply, papers: toDraw } = await work(view)
+    papers = toDraw
     const json = reply as never
     return session === null ? { drafts: [], moved: [], keepsakes: [], posts: [], reply: json } : session.batch(json)
   })
-  return appended === null ? null : (appended.reply as unknown as Reply)
+  if (appended === null) return null
+  return { reply: appended.reply as unknown as Reply, papers: appended.kind === 'done' ? papers : [] }
 }
 
 /** The map's types hold that each command gets the words it takes; picking one by name loses that, so it is said again here. */

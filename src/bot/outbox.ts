@@ -2,6 +2,7 @@ import type { Instant } from '../core/instant.js'
 import { isStale, staleAfterS } from '../core/schedule.js'
 import type { Spoken } from './answer.js'
 import type { Chat, Outbox, PostState, QueuedPost } from './chat-ports.js'
+import type { Draw, DrawnFile, Paper } from './papers/paper.js'
 import { StoreError } from './ports.js'
 
 /** Why a post was not sent, for the log and the supervisor. */
@@ -23,6 +24,8 @@ export interface DrainPorts {
   /** Waits so many seconds, for the next message of a channel; null: leave it for the next tick. */
   readonly wait: ((seconds: number) => Promise<void>) | null
   readonly note: (note: PostNote, error?: unknown) => void
+  /** Pictures are drawn when they are sent, not when they are queued. */
+  readonly draw: Draw
 }
 
 export interface Drained {
@@ -116,8 +119,9 @@ async function send(post: QueuedPost, channel: string, at: Instant, chat: Chat, 
   }
   // The look took so long that the hold may run out while the message is on its way.
   if (start - at > holdS / 2) return back(0)
-  const { text, blocks } = post.payload as unknown as Spoken
-  const sent = await chat.post({ workspace, channel, key, text, blocks })
+  const { text, blocks, papers = [] } = post.payload as unknown as Spoken & { readonly papers?: readonly Paper[] }
+  const files = await drawnFor(post, papers, ports)
+  const sent = await chat.post({ workspace, channel, key, text, blocks, files })
   const now = ports.clock()
   pace.last.set(place, now)
   switch (sent.kind) {
@@ -131,4 +135,17 @@ async function send(post: QueuedPost, channel: string, at: Instant, chat: Chat, 
       ports.note({ workspace, key, why: 'refused', detail: sent.code })
       return { state: 'dead', nextAt: now, attempts: attempts + 1, messageTs: null }
   }
+}
+
+/** A picture that cannot be drawn is a bug, and the post goes without it. */
+async function drawnFor({ workspace, key }: QueuedPost, papers: readonly Paper[], { draw, note }: DrainPorts): Promise<readonly DrawnFile[]> {
+  const files: DrawnFile[] = []
+  for (const paper of papers) {
+    try {
+      files.push(await draw(paper))
+    } catch (error) {
+      note({ workspace, key, why: 'bug', detail: paper.kind }, error)
+    }
+  }
+  return files
 }

@@ -3,6 +3,7 @@ import type { ErrorCode, Refusal } from './answer.js'
 import type { Ask } from './ask.js'
 import type { Ports } from './context.js'
 import { handle } from './handle.js'
+import type { Replied } from './papers/drawn.js'
 import { StoreError } from './ports.js'
 import { type Reply, replyRefused } from './reply.js'
 import { usageOf } from './text/usage-of.js'
@@ -10,13 +11,13 @@ import { usages } from './text/usages.js'
 import { refusalMessage, speakRefusal } from './views/refusal.js'
 
 /** As `handle`, and never throws: a store that is away is said so, a bug is logged and its reference id said. */
-export async function respond(ask: Ask, ports: Ports): Promise<Reply> {
+export async function respond(ask: Ask, ports: Ports): Promise<Replied> {
   try {
     return await handle(ask, ports)
   } catch (error) {
     const sheet = ports.sheets.byId('common-practice')
-    if (error instanceof StoreError) return failed(ask, ports, sheet, 'store', error.message, null)
-    return failed(ask, ports, sheet, 'internal', null, ports.report(error, { site: ask.site ?? '', via: ask.via }))
+    if (error instanceof StoreError) return { reply: failed(ask, ports, sheet, 'store', error.message, null), files: [] }
+    return { reply: failed(ask, ports, sheet, 'internal', null, ports.report(error, { site: ask.site ?? '', via: ask.via })), files: [] }
   }
 }
 

@@ -51,6 +51,7 @@ export async function serve(config: Config, wired: Wired, stopped: Promise<unkno
         channelOf: (site, { channel }) => channel ?? (config.slack === null ? channelIdOf(site.site) : null),
         drain: {
           outbox,
+          draw: ports.draw,
           chat: chat.slack.chat,
           clock: now,
           wait: (seconds) => new Promise((go) => setTimeout(go, seconds * 1000)),

@@ -10,6 +10,7 @@ import { Stop, type Terminal } from '../adapters/terminal/io.js'
 import type { OpenStore, Tools } from '../adapters/terminal/tools.js'
 import type { LiveWeather } from '../adapters/weather/live.js'
 import type { Config } from '../config.js'
+import { draw } from './papers.js'
 import { choiceOf, liveFrom, refreshedFirst, weatherOf } from './weather.js'
 
 /** What the subcommands get, with what the server needs besides. */
@@ -40,7 +41,7 @@ export function wire(config: Config, terminal: Terminal, server: boolean): Wired
     terminal,
     log,
     databaseOf,
-    defaults: { lang: config.SEAMHAND_LANG, units: config.SEAMHAND_UNITS, report: (error, context) => reportBug(log, error, context) },
+    defaults: { draw, lang: config.SEAMHAND_LANG, units: config.SEAMHAND_UNITS, report: (error, context) => reportBug(log, error, context) },
     openStore: async (at) => {
       const url = at === null ? config.DATABASE_URL : undefined
       const database = url === undefined ? await openSqlite(at ?? config.SEAMHAND_DATA, { server }) : await openPostgres(url)
@@ -55,7 +56,7 @@ export function wire(config: Config, terminal: Terminal, server: boolean): Wired
     posting: (store, at) => {
       const outbox = outboxTable(databaseOf(store))
       const note = (what: object) => log.warn(what, 'post not sent')
-      return { slots: outbox, channelOf: (_site, { channel }) => channel, drain: { outbox, chat: null, clock: () => at, wait: null, note } }
+      return { slots: outbox, channelOf: (_site, { channel }) => channel, drain: { outbox, draw, chat: null, clock: () => at, wait: null, note } }
     }
   }
 }

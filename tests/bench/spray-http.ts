@@ -11,6 +11,7 @@ import { sqliteApi } from '../../src/adapters/store/sqlite-api.js'
 import { createStore } from '../../src/adapters/store/store.js'
 import { sampleWeather } from '../../src/adapters/weather/index.js'
 import { createTalk } from '../../src/bot/talk/create-talk.js'
+import { draw } from '../../src/wiring/papers.js'
 import { arrayLog, botToken, secret, sign, startService } from '../support/slack.js'
 import type { BenchResult } from './rules.js'
 
@@ -43,6 +44,7 @@ async function ours(folder: string, apiUrl: string): Promise<Side> {
       store,
       weather: sampleWeather(),
       sheets: readSheets(null),
+      draw,
       lang: 'en',
       units: 'metric',
       report: (error) => {

@@ -5,6 +5,7 @@ import { createStore } from '../../src/adapters/store/store.js'
 import type { Chat } from '../../src/bot/chat-ports.js'
 import { type DrainPorts, drain, type PostNote } from '../../src/bot/outbox.js'
 import type { Post } from '../../src/bot/ports.js'
+import { draw } from '../../src/wiring/papers.js'
 import { at, batch, demo } from '../adapters/store/drafts.js'
 import { type FakeChat, fakeChat } from '../support/chat.js'
 import { forEachDatabase } from '../support/databases.js'
@@ -33,6 +34,7 @@ function bench(database: Database, chat: FakeChat, change: Partial<DrainPorts> =
     drainAt: (seconds, other = chat) =>
       drain(at + seconds, {
         outbox,
+        draw,
         chat: other,
         channelOf: () => null,
         clock: () => at + seconds,
@@ -61,7 +63,7 @@ forEachDatabase((open) => {
       expect(await box.state()).toEqual(['sent', 1])
       expect(await box.ts()).toBe('1.0')
       expect(await box.drainAt(60)).toEqual({ sent: [], skipped: [] })
-      expect(chat.shown).toEqual([{ workspace: 'local', channel: 'C1', key, text: 'GO', blocks: [] }])
+      expect(chat.shown).toEqual([{ workspace: 'local', channel: 'C1', key, text: 'GO', blocks: [], files: [] }])
     })
 
     test('told to come later it comes later, and that is no attempt', async () => {
@@ -225,7 +227,7 @@ forEachDatabase((open) => {
       const box = bench(database, chat)
       await box.queue(post())
       await outboxTable(database).take(at, at + 120, 1)
-      await chat.post({ workspace: 'local', channel: 'C1', key, text: 'GO', blocks: [] })
+      await chat.post({ workspace: 'local', channel: 'C1', key, text: 'GO', blocks: [], files: [] })
       expect((await box.drainAt(120)).sent).toEqual([key])
       expect(chat.shown).toHaveLength(1)
       expect(await box.ts()).toBe('1.0')
@@ -239,7 +241,7 @@ forEachDatabase((open) => {
       await box.drainAt(0)
       const [taken] = await outboxTable(database).take(at + 30, at + 150, 1)
       expect(taken?.state).toBe('unknown')
-      await chat.post({ workspace: 'local', channel: 'C1', key, text: 'GO', blocks: [] })
+      await chat.post({ workspace: 'local', channel: 'C1', key, text: 'GO', blocks: [], files: [] })
       expect((await box.drainAt(149)).sent).toEqual([])
       expect((await box.drainAt(150)).sent).toEqual([key])
       expect(chat.shown).toHaveLength(1)

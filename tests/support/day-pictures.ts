@@ -6,7 +6,7 @@ import { sampleForecast } from '../../src/adapters/weather/sample/index.js'
 import { sunEvents } from '../../src/core/gather/daylight.js'
 import { dayMarks, type Instant } from '../../src/core/instant.js'
 import { type DayChart, type DayChartParts, type DaySeries, dayChart } from '../../src/core/plan/day-chart.js'
-import { forecastSeries } from '../../src/core/plan/day-series.js'
+import { daySeries } from '../../src/core/plan/day-series.js'
 import { outlook } from '../../src/core/plan/outlook.js'
 import { firstInstantAt } from '../../src/core/schedule.js'
 import { demoSite, type SiteSettings } from '../../src/core/site.js'
@@ -32,7 +32,7 @@ export function sampleDay(date: string, settings: Partial<SiteSettings> = {}, pa
       weld: activities.weld.bands,
       people: activities.people.bands
     },
-    series: forecastSeries(forecast, now, from, dayMarks(date, own.zone).midnight, on.spread),
+    series: daySeries(forecast, null, now, from, dayMarks(date, own.zone).midnight, on.spread),
     sun: sunEvents(own, date),
     sample: true,
     ...part

@@ -15,6 +15,7 @@ import { type Replayed, replay } from '../../src/bot/replay.js'
 import type { Reply } from '../../src/bot/reply.js'
 import { respond } from '../../src/bot/respond.js'
 import type { Entry } from '../../src/core/log/entry.js'
+import { draw } from '../../src/wiring/papers.js'
 import { fixture } from './fixture.js'
 import { iso } from './instant.js'
 
@@ -91,8 +92,8 @@ async function openSeamhand(
   const report = (error: unknown) => `bug-${bugs.push(error)}`
   async function ask(text: string, question: Question = {}): Promise<Reply> {
     const weather = weatherOf(question.weather ?? options.weather ?? 'none')
-    const ports: Ports = { store, weather, sheets, lang: 'en', units: 'metric', report }
-    return respond(askOf(text, question), ports)
+    const ports: Ports = { store, weather, sheets, draw, lang: 'en', units: 'metric', report }
+    return (await respond(askOf(text, question), ports)).reply
   }
   async function askAll(texts: readonly string[], question: Question = {}): Promise<Reply> {
     let reply: Reply | null = null

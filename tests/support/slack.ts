@@ -120,7 +120,7 @@ export interface FakeTalk extends Talk {
 }
 
 export function said(text: string, to: Message['to'] = 'channel'): Message {
-  return { text, blocks: [{ type: 'section', text: { type: 'plain_text', text } }], to }
+  return { text, blocks: [{ type: 'section', text: { type: 'plain_text', text } }], to, files: [] }
 }
 
 export const form = {

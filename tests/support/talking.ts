@@ -7,6 +7,7 @@ import type { Ports } from '../../src/bot/context.js'
 import type { Store } from '../../src/bot/ports.js'
 import { createTalk } from '../../src/bot/talk/create-talk.js'
 import type { Delivery, Talk } from '../../src/bot/talk/talk.js'
+import { draw } from '../../src/wiring/papers.js'
 import { freshFolder } from './seamhand.js'
 
 export interface Talking {
@@ -29,7 +30,15 @@ export async function startTalking(broken: Partial<Store> = {}): Promise<Talking
     bugs.push(error)
     return `ref${bugs.length}`
   }
-  const ports: Ports = { store: { ...store, ...broken }, weather: sampleWeather(), sheets: readSheets(null), lang: 'en', units: 'metric', report }
+  const ports: Ports = {
+    store: { ...store, ...broken },
+    weather: sampleWeather(),
+    sheets: readSheets(null),
+    draw,
+    lang: 'en',
+    units: 'metric',
+    report
+  }
   const talk = createTalk(ports, {
     siteOfChannel: async (_workspace, channel) => (channel === 'C1' ? 'demo' : store.siteOfChannel('local', channel))
   })

@@ -1,4 +1,18 @@
+import type { Paper, PaperKind } from '../../bot/papers/paper.js'
 import { drawDay } from './day.js'
+import { toPng } from './png.js'
 
-/** Every picture: its data → SVG. A new one is one file and one line here. */
-export const pictures = { day: drawDay } as const
+/** What one drawer makes of the data of its kind. */
+export interface Sheet {
+  readonly mime: string
+  readonly bytes: Uint8Array
+}
+
+/** Every picture: its data → bytes. A new one is a file and a line here. */
+export const pictures = {
+  day: ({ data }: Paper<'day'>) => png(drawDay(data))
+} as const satisfies { readonly [K in PaperKind]?: (paper: Paper<K>) => Sheet }
+
+function png(svg: string): Sheet {
+  return { mime: 'image/png', bytes: toPng(svg) }
+}

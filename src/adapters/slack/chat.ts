@@ -1,9 +1,12 @@
+import { setTimeout as pause } from 'node:timers/promises'
 import { webApi } from '@slack/bolt'
+import type { KnownBlock } from '@slack/types'
 import type { Chat, Found, Outgoing, Sent } from '../../bot/chat-ports.js'
 import type { Instant } from '../../core/instant.js'
 import type { Clients } from './clients.js'
 import type { SlackLog } from './log.js'
 import { describe, serviceCode } from './problem.js'
+import { upload } from './upload.js'
 
 const eventType = 'seamhand_post'
 const pageSize = 200
@@ -17,6 +20,9 @@ const unsure: ReadonlySet<string> = new Set(['internal_error', 'fatal_error', 's
 /** Codes that are a rate limit without the status of one. */
 const limited: ReadonlySet<string> = new Set(['ratelimited', 'rate_limited', 'message_limit_exceeded'])
 const limitedS = 30
+/** The service takes so much with a picture. */
+const mostAlt = 2000
+const readyWaitsMs = [200, 500, 1000, 2000, 4000]
 
 /** Posts and looks up messages for the outbox. One call each: the outbox decides what is tried again. */
 export function createChat(clientOf: (workspace: string) => Clients['posts'], log: SlackLog): Chat {
@@ -27,12 +33,14 @@ export function createChat(clientOf: (workspace: string) => Clients['posts'], lo
 }
 
 async function post(client: Clients['posts'], log: SlackLog, message: Outgoing): Promise<Sent> {
-  const { channel, key, text, blocks } = message
+  const { channel, key, text } = message
+  const shown = await picturesOf(client, log, message)
+  const blocks = [...message.blocks, ...shown]
   try {
     const answer = await client.chat.postMessage({
       channel,
       text,
-      ...(blocks.length === 0 ? {} : { blocks: [...blocks] }),
+      ...(blocks.length === 0 ? {} : { blocks }),
       metadata: { event_type: eventType, event_payload: { key } },
       unfurl_links: false,
       unfurl_media: false
@@ -40,8 +48,36 @@ async function post(client: Clients['posts'], log: SlackLog, message: Outgoing):
     return answer.ts === undefined ? { kind: 'unknown' } : { kind: 'sent', ts: answer.ts }
   } catch (error) {
     const sent = fateOf(error)
+    // A clear no to the blocks: perhaps the picture is not ready yet, and the words count more.
+    if (sent.kind === 'refused' && sent.code === 'invalid_blocks' && shown.length > 0) return post(client, log, { ...message, files: [] })
     log.warn({ key, fate: sent.kind, ...describe(error) }, 'post not sent')
     return sent
+  }
+}
+
+/** The files as blocks that show them, uploaded where nobody sees them yet. Those that fail are left out: the words count more. */
+async function picturesOf(client: Clients['posts'], log: SlackLog, { key, files }: Outgoing): Promise<readonly KnownBlock[]> {
+  const pictures = files.filter(({ mime }) => mime === 'image/png')
+  if (pictures.length === 0) return []
+  try {
+    const ids = await upload({ posts: client }, null, pictures)
+    await untilReady(client, ids)
+    return pictures.flatMap(({ alt }, index) => {
+      const id = ids[index]
+      return id === undefined ? [] : [{ type: 'image' as const, slack_file: { id }, alt_text: alt.slice(0, mostAlt) }]
+    })
+  } catch (error) {
+    log.warn({ key, ...describe(error) }, 'picture not uploaded')
+    return []
+  }
+}
+
+/** The service needs a moment for a file before a block may show it. */
+async function untilReady(client: Clients['posts'], ids: readonly string[]): Promise<void> {
+  for (const ms of readyWaitsMs) {
+    const files = await Promise.all(ids.map((file) => client.files.info({ file })))
+    if (files.every(({ file }) => (file?.mimetype ?? '') !== '')) return
+    await pause(ms)
   }
 }
 

@@ -6,6 +6,7 @@ import type { SlackLog } from './log.js'
 import { type Loose, textAt } from './loose.js'
 import { describe, serviceCode } from './problem.js'
 import { respond } from './respond.js'
+import { upload } from './upload.js'
 
 /** Where a message goes. */
 export interface Target {
@@ -19,6 +20,8 @@ export interface Out {
   /** Through the reply address of the payload where it has one, else into its channel, else to the person. */
   answer(delivery: Delivery, body: Loose, message: Message): Promise<boolean>
   say(target: Target, message: Message): Promise<boolean>
+  /** The files of a message that went out in the reply itself. */
+  share(delivery: Delivery, body: Loose, message: Message): Promise<void>
 }
 
 /** Codes that mean: not in this channel, but the person can be told. */
@@ -42,8 +45,11 @@ export function replyOf({ text, blocks, to }: Message): Loose {
 export function createOut(clients: Clients, fetch: typeof globalThis.fetch, log: SlackLog): Out {
   const bounded = boundedFetch(fetch, callMs)
   const say = (target: Target, message: Message) => sayInChannel(clients, log, target, message)
+  const share = (delivery: Delivery, body: Loose, message: Message) =>
+    shareFiles(clients, log, { channel: delivery.channel, user: delivery.user, thread: threadOf(body) }, message)
   return {
     say,
+    share,
     answer: async (delivery, body, message) => {
       const url = textAt(body, 'response_url')
       const thread = threadOf(body)
@@ -54,6 +60,7 @@ export function createOut(clients: Clients, fetch: typeof globalThis.fetch, log:
           ...(thread === null ? {} : { thread_ts: thread })
         })
         // Whether it came through is not known: said again it might stand there twice.
+        if (sent === 'sent') await share(delivery, body, message)
         if (sent !== 'gone') return sent === 'sent'
       }
       return say({ channel: delivery.channel, user: delivery.user, thread }, message)
@@ -68,7 +75,8 @@ function threadOf(body: Loose): string | null {
 
 async function sayInChannel(clients: Clients, log: SlackLog, target: Target, message: Message): Promise<boolean> {
   try {
-    await whenAllowed(() => send(clients, target, message))
+    const channel = await whenAllowed(() => send(clients, target, message))
+    await shareFiles(clients, log, { ...target, channel }, message)
     return true
   } catch (error) {
     log.warn(describe(error), 'answer not posted')
@@ -78,17 +86,43 @@ async function sayInChannel(clients: Clients, log: SlackLog, target: Target, mes
   }
 }
 
-async function send({ posts }: Clients, { channel, user, thread }: Target, { text, blocks, to }: Message): Promise<void> {
+/** Where it went: a message to a person goes to the conversation with the bot. */
+async function send({ posts }: Clients, { channel, user, thread }: Target, { text, blocks, to }: Message): Promise<string | null> {
   const where = { channel: channel ?? user, ...(thread === null ? {} : { thread_ts: thread }) }
   const what = { text, ...(blocks.length === 0 ? {} : { blocks: [...blocks] }) }
   // Alone with the bot there is nobody to hide it from, and a message that only one sees is gone after a reload.
   const alone = channel === null || channel.startsWith('D')
-  if (to === 'asker' && !alone) await posts.chat.postEphemeral({ ...where, user, ...what })
-  else await posts.chat.postMessage({ ...where, ...what, unfurl_links: false, unfurl_media: false })
+  if (to === 'asker' && !alone) {
+    await posts.chat.postEphemeral({ ...where, user, ...what })
+    return channel
+  }
+  const answer = await posts.chat.postMessage({ ...where, ...what, unfurl_links: false, unfurl_media: false })
+  return answer.channel ?? channel
+}
+
+/** Files after their message. Where the bot may not post them, the person gets answer and files alone; what fails is logged. */
+async function shareFiles(clients: Clients, log: SlackLog, target: Target, message: Message): Promise<void> {
+  const { files } = message
+  if (files.length === 0) return
+  try {
+    const { channel } = target
+    if (channel === null) return await shareAlone(clients, target, message)
+    await whenAllowed(() => upload(clients, { channel, thread: target.thread }, files))
+  } catch (error) {
+    log.warn(describe(error), 'files not shared')
+    const code = serviceCode(error)
+    if (code === null || !elsewhere.has(code)) return
+    await shareAlone(clients, target, message).catch((again: unknown) => log.warn(describe(again), 'files not shared'))
+  }
+}
+
+async function shareAlone(clients: Clients, { user }: Target, message: Message): Promise<void> {
+  const channel = await send(clients, { channel: null, user, thread: null }, message)
+  if (channel !== null) await whenAllowed(() => upload(clients, { channel, thread: null }, message.files))
 }
 
 /** A rate limit is a clear no: only then is a call made again. */
-async function whenAllowed(call: () => Promise<void>): Promise<void> {
+async function whenAllowed<T>(call: () => Promise<T>): Promise<T> {
   for (let tries = 1; ; tries++) {
     try {
       return await call()

@@ -100,7 +100,7 @@ async function answer({ tools, store, sheets, issuedAt }: Run, asked: Question):
   try {
     const weather = await tools.weather(asked.weather ?? null, issuedAt ?? one.at, store)
     const ports: Ports = { store, weather, sheets, ...tools.defaults }
-    return await respond(one, ports)
+    return (await respond(one, ports)).reply
   } catch (error) {
     if (error instanceof Stop) return failed(one, tools.defaults, sheets.byId('common-practice'), error.errorCode as never, error.message, null)
     throw error

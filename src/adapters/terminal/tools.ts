@@ -12,7 +12,7 @@ export interface OpenStore extends Store, Chains {}
 /** What main gives the subcommands: they touch nothing else. */
 export interface Tools {
   readonly terminal: Terminal
-  readonly defaults: Pick<Ports, 'lang' | 'units' | 'report'>
+  readonly defaults: Pick<Ports, 'lang' | 'units' | 'report' | 'draw'>
   /** Opens the store of the settings, or of another folder. Throws a StoreError with a clear sentence. */
   openStore(folder: string | null): Promise<OpenStore>
   /** `sample`, `none`, `live` or a file; null: what the settings say. Throws a Stop for a bad file. */

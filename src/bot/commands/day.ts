@@ -8,12 +8,14 @@ import { type Outlook, outlook } from '../../core/plan/outlook.js'
 import { type Done, type OnSite, told } from '../context.js'
 import { dayNumbers } from '../decision/day-numbers.js'
 import { warmMinOf } from '../decision/warm-min.js'
+import { dayPaper } from '../papers/day-paper.js'
 import { remember } from '../session/remember.js'
 import type { Said } from '../words/said.js'
 
 /** Windows and plan of a day, as known now: the best hours to spray decide. Logs nothing. */
-export async function day(said: Extract<Said, { command: 'day' }>, { session, sheet, forecast }: OnSite): Promise<Done> {
+export async function day(said: Extract<Said, { command: 'day' }>, { session, sheet, forecast, how }: OnSite): Promise<Done> {
   const { settings, now } = session
+  const site = session.view.key.site
   const date = said.date ?? localDate(now, settings.zone)
   const memory = await remember(session)
   const roof = roofOf(memory, forecast, sheet, now)
@@ -26,7 +28,8 @@ export async function day(said: Extract<Said, { command: 'day' }>, { session, sh
     outcome,
     activities: outcomesOf(seen),
     findings: binding === null ? [] : [binding],
-    numbers: dayNumbers({ day: seen, plan, sun: sunEvents(settings, date) }, sheet)
+    numbers: dayNumbers({ day: seen, plan, sun: sunEvents(settings, date) }, sheet),
+    papers: dayPaper({ site, settings, sheet, forecast, roof, now }, seen, how)
   })
 }
 

@@ -5,9 +5,10 @@ import { dayPlan } from '../../core/plan/day-plan.js'
 import { type Outlook, outlook } from '../../core/plan/outlook.js'
 import type { RoofSeries } from '../../core/roof/series.js'
 import { ageOf } from '../../core/weather/lookup.js'
-import type { Answer, Spoken } from '../answer.js'
+import type { Answer } from '../answer.js'
 import { dayNumbers } from '../decision/day-numbers.js'
 import { warmMinOf } from '../decision/warm-min.js'
+import { dayPaper } from '../papers/day-paper.js'
 import { texts } from '../text/index.js'
 import type { Caution, Text } from '../text/text.js'
 import { dateOf } from '../views/clock.js'
@@ -18,7 +19,7 @@ import { notesOf } from '../views/notes.js'
 import { shapes } from '../views/outcome.js'
 import { layOut, type Page } from '../views/page.js'
 import { bindingLines, hazardLines, kitLines, weatherLines, workLines } from './morning-lines.js'
-import type { Post, PostOn } from './post.js'
+import type { Post, PostOn, Written } from './post.js'
 
 /** The first look of the day: go or not, which hours, what binds, kits, people. */
 export const morning: Post = {
@@ -27,12 +28,13 @@ export const morning: Post = {
 }
 
 /** The morning post in a language and system of units. */
-export function speakMorning(on: PostOn, how: How): Spoken {
+export function speakMorning(on: PostOn, how: How): Written {
   const { memory, forecast, sheet, date, now } = on
   const text = texts[how.lang]
   const roof = roofOf(memory, forecast, sheet, now)
   const day = outlook(memory, forecast, sheet, date, now, roof)
-  return layOut(morningPage(on, day, planned(on, day, roof, how, text), how, text), how.lang)
+  const papers = dayPaper({ ...on, roof }, day, how)
+  return { ...layOut(morningPage(on, day, planned(on, day, roof, how, text), how, text), how.lang), papers }
 }
 
 function morningPage(on: PostOn, day: Outlook, plan: readonly string[], how: How, text: Text): Page {

@@ -3,7 +3,7 @@ import type { Lang, Units } from '../answer.js'
 import type { Ports } from '../context.js'
 import { type FormId, formIds } from '../forms/form-id.js'
 import { forms } from '../forms/index.js'
-import type { Reply } from '../reply.js'
+import type { Replied } from '../papers/drawn.js'
 import { respond } from '../respond.js'
 import { settingsOf } from '../session/session.js'
 import { texts } from '../text/index.js'
@@ -80,8 +80,9 @@ async function submit(delivery: Delivery, callbackId: string, metadata: string, 
   const phrases = form.phrases(values, context.units)
   const words = [form.command, ...phrases.map((phrase) => phrase.words)].join(' ')
   const ask = await askFor({ ...delivery, lang: context.lang, units: context.units }, words, context.site, ports)
-  const reply = await respond(ask, ports)
-  if (reply.ok || reply.error === null) return { kind: 'message', message: messageOf(reply, ask.log), channel: context.channel }
+  const replied = await respond(ask, ports)
+  const { reply } = replied
+  if (reply.ok || reply.error === null) return { kind: 'message', message: messageOf(replied, ask.log), channel: context.channel }
   const { word, message } = reply.error
   const block = phrases.find((phrase) => word !== null && phrase.words.toLowerCase().includes(word.toLowerCase()))?.block ?? phrases[0]?.block
   const first = form.blocks(texts[context.lang].talk, context.units)[0] as { block_id?: string } | undefined
@@ -100,15 +101,15 @@ async function preferred(delivery: Delivery, site: string | null, ports: Ports):
 }
 
 /** `acting`: the person's words are logged; one who only reads gets no buttons that log. */
-function messageOf(reply: Reply, acting: boolean): Message {
+function messageOf({ reply, files }: Replied, acting: boolean): Message {
   const buttons = acting ? buttonsUnder(reply) : null
   const to = reply.ok && !forAsker.has(reply.command) ? 'channel' : 'asker'
-  return { text: reply.text, blocks: buttons === null ? reply.blocks : [...reply.blocks, buttons], to }
+  return { text: reply.text, blocks: buttons === null ? reply.blocks : [...reply.blocks, buttons], to, files }
 }
 
 function plainMessage(text: string): Message {
   const block: KnownBlock = { type: 'section', text: { type: 'plain_text', text, emoji: false } }
-  return { text, blocks: [block], to: 'asker' }
+  return { text, blocks: [block], to: 'asker', files: [] }
 }
 
 function emptyHome({ blocks }: Message) {

@@ -26,7 +26,7 @@ export async function homeView(delivery: Delivery, lang: Lang, ports: Ports): Pr
 async function siteRows(delivery: Delivery, site: string, lang: Lang, ports: Ports): Promise<KnownBlock[]> {
   const { talk } = texts[lang]
   const ask = await askFor({ ...delivery, lang, claim: null }, 'spray', site, ports)
-  const reply = await handle({ ...ask, log: false }, ports)
+  const { reply } = await handle({ ...ask, log: false }, ports)
   const view = await ports.store.view({ workspace: delivery.workspace, site })
   const folded = (await view?.state('site'))?.state as unknown as Folded<States['site']> | undefined
   const unsettled = Object.keys((folded?.is ?? emptySite).voids.unsettled).length

@@ -2,6 +2,7 @@ import type { HomeView, KnownBlock, ModalView } from '@slack/types'
 import type { Instant } from '../../core/instant.js'
 import type { Via } from '../../core/log/entry.js'
 import type { Lang, Units } from '../answer.js'
+import type { DrawnFile } from '../papers/paper.js'
 
 /** Who sent what, from where: what a transport makes of a payload, before anybody has thought about it. */
 export interface Delivery {
@@ -23,6 +24,8 @@ export interface Message {
   readonly text: string
   readonly blocks: readonly KnownBlock[]
   readonly to: 'channel' | 'asker'
+  /** Files that follow the message to where it went. */
+  readonly files: readonly DrawnFile[]
 }
 
 /** What a button does. */

@@ -1,17 +1,25 @@
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
+import { type RoofSeries, roofAt } from '../roof/series.js'
 import { type WeatherAt, weatherAt } from '../weather/at.js'
 import type { Forecast } from '../weather/forecast.js'
 import { ageOf } from '../weather/lookup.js'
-import type { DaySeries, RainBar } from './day-chart.js'
+import type { DaySeries, RainBar, SpreadPoint } from './day-chart.js'
 
 const stepS = 1800
 const hourS = 3600
 /** A local day has at most 25 hours, and one more mark than steps. */
 const mostSteps = 52
 
-/** Lines and bars of a span of at most 26 h by the forecast alone, as known at `now`: nothing of the surface. Pure. */
-export function forecastSeries(forecast: Forecast | null, now: Instant, from: Instant, to: Instant, spread: LimitsSheet['spread']): DaySeries {
+/** Lines and bars of a span of at most 26 h, as known at `now`: the weather by the forecast, the substrate by the simulated roof. Pure. */
+export function daySeries(
+  forecast: Forecast | null,
+  roof: RoofSeries | null,
+  now: Instant,
+  from: Instant,
+  to: Instant,
+  spread: LimitsSheet['spread']
+): DaySeries {
   const count = Math.min(mostSteps, Math.floor((to - from) / stepS))
   const instants = Array.from({ length: Math.max(0, count) + 1 }, (_, index) => from + index * stepS)
   const all = instants.map((at) => ({ at, weather: weatherAt(forecast, now, at, spread) }))
@@ -19,12 +27,21 @@ export function forecastSeries(forecast: Forecast | null, now: Instant, from: In
   return {
     airC: line('airC'),
     dewPointC: line('dewPointC'),
-    substrateC: null,
+    substrateC: substrateLine(roof, instants),
     windKmh: line('windKmh'),
     // The highest of an hour, at the middle of it: in between it would be a stair.
     gustKmh: line('gustKmh').filter((_, index) => index % 2 === 1),
     rain: rainBars(forecast, now, from, to)
   }
+}
+
+/** Null where nothing is known of the surface at any of the instants. */
+function substrateLine(roof: RoofSeries | null, instants: readonly Instant[]): readonly SpreadPoint[] | null {
+  const points = instants.map((at) => {
+    const { value, spread } = roofAt(roof, at).substrate.surfaceC
+    return { at, value, spread }
+  })
+  return points.some(({ value }) => value !== null) ? points : null
 }
 
 function fact(weather: WeatherAt, name: 'airC' | 'dewPointC' | 'windKmh' | 'gustKmh'): number | null {

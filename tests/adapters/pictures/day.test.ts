@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { drawDay } from '../../../src/adapters/pictures/day.js'
 import { pictures } from '../../../src/adapters/pictures/index.js'
+import { toPng } from '../../../src/adapters/pictures/png.js'
 import { escapeXml } from '../../../src/adapters/pictures/svg.js'
 import { texts } from '../../../src/bot/text/index.js'
 import { dayAlt, pictureDate } from '../../../src/bot/views/day-alt.js'
@@ -15,7 +16,10 @@ const zone = 'Europe/Berlin'
 
 describe('the picture of a day', () => {
   test('is in the map of pictures', () => {
-    expect(pictures.day).toBe(drawDay)
+    const chart = sampleDay('2026-05-06')
+    const { mime, bytes } = pictures.day({ kind: 'day', name: 'x.png', alt: '', data: chart })
+    expect(mime).toBe('image/png')
+    expect(Buffer.from(bytes).equals(toPng(drawDay(chart)))).toBe(true)
   })
 
   test.each(hows)('$lang, $units: every name, unit, time and the invented week are on it', (how) => {

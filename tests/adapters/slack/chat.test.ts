@@ -16,7 +16,7 @@ beforeEach(async () => {
 afterEach(() => service.close())
 
 const key = 'local/north/morning/2026-05-04'
-const message = { workspace: 'local', channel: 'C1', key, text: 'Morning', blocks: [{ type: 'divider' as const }] }
+const message = { workspace: 'local', channel: 'C1', key, text: 'Morning', blocks: [{ type: 'divider' as const }], files: [] }
 
 describe('posting', () => {
   it('sends text, blocks and the slot key as metadata, without previews of links', async () => {

@@ -86,7 +86,7 @@ describe('errors after the acknowledgement', () => {
     for (const method of ['chat.postEphemeral', 'chat.postMessage']) bot.service.on(method, { body: { ok: false, error: 'account_inactive' } })
     await bot.deliver(event({ text: '<@U0BOT> spray' }), { as: 'json' })
     await until(() => bot.logged.some(({ message }) => message === 'answer not posted'))
-    bot.talk.set({ say: async () => ({ text: 'well again', blocks: [], to: 'channel' }) })
+    bot.talk.set({ say: async () => ({ text: 'well again', blocks: [], to: 'channel', files: [] }) })
     expect((await bot.deliver(command(bot.service, 'air 20'))).json).toEqual({ response_type: 'in_channel', text: 'well again' })
   })
 })

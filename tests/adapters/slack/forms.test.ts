@@ -72,7 +72,7 @@ describe('buttons', () => {
   // platform notes C1, Web client: "One 429 pauses the whole client … views.open behind a rate-limited post was sent 3.06 s later, after its trigger died".
   it('opens a form while posts are limited', async () => {
     bot.service.on('chat.postMessage', { status: 429, headers: { 'retry-after': '3' } })
-    const post = bot.slack.chat.post({ workspace: 'local', channel: 'C1', key: 'k', text: 'x', blocks: [] })
+    const post = bot.slack.chat.post({ workspace: 'local', channel: 'C1', key: 'k', text: 'x', blocks: [], files: [] })
     await until(() => bot.service.of('chat.postMessage').length > 0)
     await bot.deliver(pressed({ action_id: 'form:checklist', value: 'x' }))
     expect(await post).toEqual({ kind: 'later', afterS: 3 })

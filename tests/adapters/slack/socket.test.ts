@@ -128,7 +128,7 @@ describe('Socket Mode', () => {
   it('does not bring its retries to the client that posts', async () => {
     await slack.start()
     service.on('chat.postMessage', { status: 500, raw: 'oops' })
-    expect(await slack.chat.post({ workspace: 'local', channel: 'C1', key: 'k', text: 'x', blocks: [] })).toEqual({ kind: 'unknown' })
+    expect(await slack.chat.post({ workspace: 'local', channel: 'C1', key: 'k', text: 'x', blocks: [], files: [] })).toEqual({ kind: 'unknown' })
     expect(service.of('chat.postMessage')).toHaveLength(1)
   })
 

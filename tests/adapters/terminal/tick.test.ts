@@ -7,6 +7,7 @@ import { Stop } from '../../../src/adapters/terminal/io.js'
 import { tick } from '../../../src/adapters/terminal/tick.js'
 import type { OpenStore, Tools } from '../../../src/adapters/terminal/tools.js'
 import { sampleWeather } from '../../../src/adapters/weather/index.js'
+import { draw } from '../../../src/wiring/papers.js'
 import { temporaryFolder } from '../../support/databases.js'
 import { sheet } from '../../support/facts.js'
 
@@ -18,7 +19,7 @@ async function run(...args: readonly string[]): Promise<{ readonly code: number;
   let database: Database | null = null
   const tools: Partial<Tools> = {
     terminal: { out: (text) => said.push(text), err: () => undefined, lines: async function* () {}, now: () => 1777865400 },
-    defaults: { lang: 'en', units: 'metric', report: () => 'ref' },
+    defaults: { draw, lang: 'en', units: 'metric', report: () => 'ref' },
     openStore: async () => {
       database = await openSqlite(folder(), { server: false })
       return createStore(database) as OpenStore
@@ -27,7 +28,7 @@ async function run(...args: readonly string[]): Promise<{ readonly code: number;
     sheets: () => ({ byId: () => sheet(), ids: ['common-practice'] }),
     posting: (_store, at) => {
       const table = outboxTable(database as unknown as Database)
-      return { slots: table, drain: { outbox: table, chat: null, clock: () => at, wait: null, note: () => undefined }, channelOf: () => null }
+      return { slots: table, drain: { outbox: table, draw, chat: null, clock: () => at, wait: null, note: () => undefined }, channelOf: () => null }
     }
   }
   const code = await tick(args, tools as Tools)

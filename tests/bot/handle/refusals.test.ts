@@ -3,6 +3,7 @@ import { readSheets } from '../../../src/adapters/limits/files.js'
 import { fixedWeather } from '../../../src/adapters/weather/index.js'
 import { StoreError } from '../../../src/bot/ports.js'
 import { respond } from '../../../src/bot/respond.js'
+import { draw } from '../../../src/wiring/papers.js'
 import { blockProblems } from '../../support/blocks.js'
 import { instantOf, morning, type Question, type Seamhand, seamhands } from '../../support/seamhand.js'
 
@@ -179,7 +180,7 @@ describe('hostile input', () => {
 /** The ports of a Seamhand with a part of its store broken. */
 async function brokenAsk(seamhand: Seamhand, failing: Partial<Seamhand['store']>, text = 'air 20') {
   const reports: unknown[] = []
-  const reply = await respond(
+  const { reply } = await respond(
     {
       text,
       at: instantOf(morning),
@@ -198,6 +199,7 @@ async function brokenAsk(seamhand: Seamhand, failing: Partial<Seamhand['store']>
       store: { ...seamhand.store, ...failing },
       weather: fixedWeather(null),
       sheets: readSheets(null),
+      draw,
       lang: 'en',
       units: 'metric',
       report: (error) => `bug-${reports.push(error)}`

@@ -9,6 +9,7 @@ import { handle } from '../../../src/bot/handle.js'
 import { StoreError } from '../../../src/bot/ports.js'
 import { type TickPorts, tick } from '../../../src/bot/posts/tick.js'
 import { demoSite, type SiteSettings } from '../../../src/core/site.js'
+import { draw } from '../../../src/wiring/papers.js'
 import { fakeChat } from '../../support/chat.js'
 import { forEachDatabase } from '../../support/databases.js'
 import { sheet } from '../../support/facts.js'
@@ -27,7 +28,7 @@ function ports(database: Database, chat: Chat | null, now: number, change: Parti
     slots: table,
     report: () => 'ref',
     channelOf: (site, settings) => settings.channel ?? `room-${site.site}`,
-    drain: { outbox: table, chat, clock: () => now, wait: null, note: () => undefined },
+    drain: { outbox: table, draw, chat, clock: () => now, wait: null, note: () => undefined },
     ...change
   }
 }
@@ -81,7 +82,7 @@ forEachDatabase((open) => {
     const late = await open()
     const notes: string[] = []
     const table = outboxTable(late)
-    const drain = { outbox: table, chat, clock: () => due, wait: null, note: ({ why }: { readonly why: string }) => void notes.push(why) }
+    const drain = { outbox: table, draw, chat, clock: () => due, wait: null, note: ({ why }: { readonly why: string }) => void notes.push(why) }
     expect(await run(late, due + 3 * 3600 + 60, chat, { drain })).toMatchObject({ due: [], queued: [], sent: [], skipped: [key] })
     expect(await run(late, due + 4 * 3600, chat, { drain })).toMatchObject({ due: [], queued: [], sent: [], skipped: [] })
     expect(notes).toEqual(['stale'])
@@ -126,7 +127,7 @@ forEachDatabase((open) => {
           log: true,
           claim: null
         },
-        { ...own, lang: 'en', units: 'metric' }
+        { ...own, draw, lang: 'en', units: 'metric' }
       )
     await say('site morning 06:15', due - 3600)
     expect((await run(database, due)).due).toEqual([])

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { forecastSeries } from '../../../src/core/plan/day-series.js'
+import { daySeries } from '../../../src/core/plan/day-series.js'
 import { emptyHour } from '../../../src/core/weather/hour.js'
 import { sheet } from '../../support/facts.js'
 import { forecastOf } from '../../support/hours.js'
@@ -19,7 +19,7 @@ const forecast = forecastOf(
 )
 
 describe('lines and bars of a forecast', () => {
-  const series = forecastSeries(forecast, from, from, to, spread)
+  const series = daySeries(forecast, null, from, from, to, spread)
 
   test('instants in a straight line between the hours', () => {
     expect(series.airC).toHaveLength(49)
@@ -39,16 +39,16 @@ describe('lines and bars of a forecast', () => {
     expect(series.rain.find(({ mmPerHour }) => mmPerHour === 2)).toEqual({ from: from + 4 * 3600, to: from + 5 * 3600, mmPerHour: 2, chancePct: 5 })
   })
 
-  test('says nothing of the surface, nor anything without a forecast or by one older than 12 h', () => {
+  test('says nothing of a surface that was not reckoned, nor anything without a forecast or by one older than 12 h', () => {
     expect(series.substrateC).toBeNull()
-    for (const nothing of [forecastSeries(null, from, from, to, spread), forecastSeries(forecast, from + 13 * 3600, from, to, spread)]) {
+    for (const nothing of [daySeries(null, null, from, from, to, spread), daySeries(forecast, null, from + 13 * 3600, from, to, spread)]) {
       expect([...nothing.airC, ...nothing.gustKmh, ...nothing.windKmh].every(({ value }) => value === null)).toBe(true)
       expect(nothing.rain).toEqual([])
     }
   })
 
   test('is bounded, whatever it is asked for', () => {
-    expect(forecastSeries(forecast, from, from, from + 1e9, spread).airC.length).toBeLessThanOrEqual(53)
-    expect(forecastSeries(forecast, from, to, from, spread).airC).toHaveLength(1)
+    expect(daySeries(forecast, null, from, from, from + 1e9, spread).airC.length).toBeLessThanOrEqual(53)
+    expect(daySeries(forecast, null, from, to, from, spread).airC).toHaveLength(1)
   })
 })

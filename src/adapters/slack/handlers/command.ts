@@ -15,8 +15,10 @@ export async function onCommand(context: Context, body: Loose, ack: Ack): Promis
   const first = seen.first(delivery.claim)
   const said: Promise<Message> = talk.say(delivery, commandText(textAt(body, 'command') ?? '', textAt(body, 'text') ?? ''))
   const soon = await within(said, context.answerMs)
-  if (soon !== 'late') await ack(replyOf(soon.value))
-  else {
+  if (soon !== 'late') {
+    await ack(replyOf(soon.value))
+    if (first) await context.out.share(delivery, body, soon.value)
+  } else {
     await ack(replyOf({ ...talk.working(delivery), to: 'asker' }))
     await answerLate(context, delivery, body, said, first)
   }

@@ -31,7 +31,7 @@ async function finish({ out, seen }: Context, delivery: Delivery, result: Submit
       ? // The form is closed: what was wrong is all that can still be said, and nothing was logged.
         await out.say(
           { channel: delivery.channel, user: delivery.user, thread: null },
-          { text: Object.values(result.errors).join('\n'), blocks: [], to: 'asker' }
+          { text: Object.values(result.errors).join('\n'), blocks: [], to: 'asker', files: [] }
         )
       : await out.say({ channel: result.channel ?? delivery.channel, user: delivery.user, thread: null }, result.message)
   if (!said) seen.forget(delivery.claim)
