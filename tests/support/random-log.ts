@@ -112,6 +112,27 @@ function make(random: () => number, pick: <T>(list: readonly T[]) => T, day: str
       subject: `void:${Math.max(1, Math.floor(random() * voids))}`,
       data: random() < 0.7 ? { passed: true } : { passed: false }
     }),
+    () => ({ type: 'bond', subject: `day:${day}`, data: { substrate: pick(['board', 'foil']), broke: 'foam', passed: random() < 0.8 } }),
+    () => ({
+      type: 'seal',
+      subject: `day:${day}`,
+      data: pick<JsonObject>([{ openEdgeM: 12, method: 'tape', files: ['F1'] }, { drainsOpen: true }, { sheetsSafe: false }])
+    }),
+    () => ({
+      type: 'note',
+      subject: `day:${day}`,
+      data: pick<JsonObject>([{ fire: { heat: true } }, { fire: { done: true } }, { details: { drains: 'good' } }])
+    }),
+    () => ({
+      type: 'note',
+      subject: `punch:${1 + Math.floor(random() * 9)}`,
+      data: pick<JsonObject>([{ text: 'flange loose' }, { done: true }, { done: false }])
+    }),
+    () => ({
+      type: 'photo',
+      subject: pick([`void:${Math.max(1, Math.floor(random() * voids))}`, `day:${day}`]),
+      data: { sha256: 'a'.repeat(64), mime: 'image/jpeg', widthPx: 4, heightPx: 3, bytes: 99, file: 'F1' }
+    }),
     () => ({ type: 'setting', subject: 'site', data: pick<JsonObject>([{ morning: '06:00' }, { channel: null }, { units: 'us' }]) })
   ]
   return pick(kinds)()

@@ -106,6 +106,10 @@ export interface VoidData {
   readonly distanceM: number | null
   readonly lengthMm: number
   readonly causes: readonly VoidCause[]
+  /** Stated cold when it was probed. */
+  readonly cooled?: true
+  /** Photos as the chat service names them; each comes as an entry of its own. */
+  readonly files?: readonly string[]
 }
 
 export interface LaidData {

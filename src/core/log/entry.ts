@@ -39,7 +39,7 @@ export interface Entry {
   readonly author: string
   readonly via: Via
   readonly type: EntryType
-  /** `site`, `kit:K7`, `welder:robot`, `void:12`, `day:2026-05-04`. */
+  /** `site`, `kit:K7`, `welder:robot`, `void:12`, `punch:3`, `day:2026-05-04`. */
   readonly subject: string
   readonly data: JsonObject
   /** Hash of the entry before; 64 zeros for the first. */

@@ -3,6 +3,7 @@ import type { Entry, Json, JsonObject } from './entry.js'
 import { type DayState, emptyDay, stepDay } from './states/day.js'
 import { emptyKit, type KitState, stepKit } from './states/kit.js'
 import type { Step } from './states/noted.js'
+import { type PunchState, stepPunch } from './states/punch.js'
 import { emptySite, keepNumbers, type SiteState, stepSite } from './states/site.js'
 import { stepVoid, type VoidState } from './states/void.js'
 import { emptyWelder, stepWelder, type WelderState } from './states/welder.js'
@@ -13,7 +14,8 @@ const kinds = {
   day: (_name: string, before: DayState | null, step: Step) => stepDay(before ?? emptyDay, step),
   kit: (name: string, before: KitState | null, step: Step) => stepKit(before ?? emptyKit(name), step),
   welder: (name: string, before: WelderState | null, step: Step) => stepWelder(before ?? emptyWelder(name), step),
-  void: (_name: string, before: VoidState | null, step: Step) => stepVoid(before, step)
+  void: (_name: string, before: VoidState | null, step: Step) => stepVoid(before, step),
+  punch: (_name: string, before: PunchState | null, step: Step) => stepPunch(before, step)
 } as const
 
 export interface States {
@@ -22,6 +24,7 @@ export interface States {
   readonly kit: KitState
   readonly welder: WelderState
   readonly void: VoidState
+  readonly punch: PunchState
 }
 export type Kind = keyof States
 

@@ -9,7 +9,7 @@ export function touches(entry: Pick<Entry, 'type' | 'subject' | 'data' | 'at'>, 
   return [entry.subject, ...also.filter((subject) => subject !== entry.subject)]
 }
 
-function besides({ type, data }: Pick<Entry, 'type' | 'data'>, day: string): readonly string[] {
+function besides({ type, data, subject }: Pick<Entry, 'type' | 'data' | 'subject'>, day: string): readonly string[] {
   const today = `day:${day}`
   switch (type) {
     case 'statement':
@@ -20,9 +20,13 @@ function besides({ type, data }: Pick<Entry, 'type' | 'data'>, day: string): rea
     case 'welder':
       return [today]
     case 'void':
-    case 'repair':
     case 'probe':
       return ['site']
+    case 'repair':
+      // Re-heated: the fire watch of the day counts from it.
+      return ['site', today]
+    case 'note':
+      return 'details' in data || subject.startsWith('punch:') ? ['site'] : []
     case 'laid':
       return ['site', ...weldersOf(data), ...('kit' in data ? [`kit:${String(data.kit)}`] : [])]
     default:

@@ -181,3 +181,84 @@ describe('a day', () => {
     expect(state).toMatchObject({ welders: { robot: { off: true }, hand: { off: false } }, areaM2: 42, robotM: 20, handM: 3, laidAt: eight + 240 })
   })
 })
+
+describe('closing a day', () => {
+  const day = (...told: readonly Told[]) => stateOf<DayState>('day:2026-05-04', told)
+
+  it('has nothing of it while nothing was said: so were days folded before there was any', () => {
+    expect(day(['reading', { airC: 20 }], laid(3))).not.toHaveProperty('closing')
+  })
+
+  it('keeps the last test square of each substrate and the last word on each part of the seal', () => {
+    const { closing } = day(
+      ['bond', { substrate: 'board', broke: 'face', passed: false }],
+      ['bond', { substrate: 'board', broke: 'foam', passed: true }],
+      ['bond', { substrate: 'foil', broke: 'fleece', passed: true }],
+      ['seal', { openEdgeM: 12, method: 'tape', files: ['F1'] }],
+      ['seal', { drainsOpen: true }],
+      ['seal', { openEdgeM: 14 }]
+    )
+    expect(closing?.bonds).toMatchObject({ board: { value: { broke: 'foam' } }, foil: { value: { passed: true } } })
+    expect(closing?.seal).toMatchObject({ openEdgeM: { value: 14 }, method: { value: 'tape' }, drainsOpen: { value: true } })
+    expect(closing?.pictures).toEqual({ photos: [], awaited: ['F1'] })
+  })
+
+  it('counts heat from repairs, unjudged coupons and what is stated, never backwards', () => {
+    expect(day(['repair', {}, 'void:1'], ['note', { fire: { watchMin: 120 } }]).closing?.fire).toMatchObject({ heatAt: eight, watchMin: 120 })
+    expect(day(['coupon', { passed: null }, 'welder:robot']).closing?.fire).toMatchObject({ heatAt: eight })
+    expect(day(['note', { fire: { heat: true } }], ['note', { fire: { done: true, by: 'Ana' } }]).closing?.fire).toEqual({
+      heatAt: eight,
+      watchMin: null,
+      doneAt: eight + 60,
+      by: 'Ana'
+    })
+  })
+})
+
+describe('photos of a void', () => {
+  const one = (...told: readonly Told[]) =>
+    stateOf<VoidState>('void:1', [['void', { course: 4, on: 'lap', lengthMm: 40, causes: [], files: ['F1', 'F2'] }], ...told])
+  const photo = (file: string, sha256: string): Told => ['photo', { file, sha256, mime: 'image/png', widthPx: 2, heightPx: 2, bytes: 9 }]
+
+  it('are awaited until they come, and one that comes twice is kept once', () => {
+    expect(one().pictures).toEqual({ photos: [], awaited: ['F1', 'F2'] })
+    const { pictures } = one(photo('F2', 'aa'), photo('F9', 'aa'), ['repair', { files: ['F2', 'F3'] }])
+    expect(pictures?.awaited).toEqual(['F1', 'F2', 'F3'])
+    expect(pictures?.photos).toMatchObject([{ file: 'F9', sha256: 'aa' }])
+  })
+
+  it('mean nothing without the void', () => {
+    expect(stateOf<VoidState | null>('void:1', [photo('F1', 'aa')])).toBeNull()
+  })
+
+  it('stand beside a repair that tells its steps; one that tells none leaves what earlier versions left', () => {
+    expect(one(['repair', { steps: ['lifted', 'reheated'], patched: true }]).repair).toMatchObject({ steps: ['lifted', 'reheated'], patched: true })
+    expect(one(['repair', {}])).not.toHaveProperty('repair')
+  })
+})
+
+describe('the punch list', () => {
+  const site = (...told: readonly Told[]) => stateOf<SiteState>('site', told)
+  const item = (number: number, data: Entry['data']): Told => ['note', data, `punch:${number}`]
+
+  it('opens, is done, opens again, and never gives a number twice', () => {
+    const told = [item(1, { text: 'flange loose' }), item(2, { text: 'corner' }), item(1, { done: true })]
+    expect(site(...told).punch).toEqual({ highest: 2, total: 2, open: [2] })
+    expect(site(...told, item(1, { done: false })).punch?.open).toEqual([1, 2])
+    expect(site(...told.slice(0, 2), ['undo', { target: 2 }, 'punch:2']).punch).toMatchObject({ highest: 2, open: [1] })
+    expect(
+      stateOf<object>('punch:1', [
+        ['note', { text: 'flange loose' }],
+        ['note', { done: true }]
+      ])
+    ).toMatchObject({ text: 'flange loose', state: 'done' })
+  })
+
+  it('keeps what was last said of each kind of detail', () => {
+    const { details } = site(
+      ['note', { details: { drains: 'good', pipes: 'bad' } }, 'day:2026-05-04'],
+      ['note', { details: { pipes: 'good' } }, 'day:2026-05-04']
+    )
+    expect(details).toMatchObject({ drains: { value: 'good' }, pipes: { value: 'good' } })
+  })
+})

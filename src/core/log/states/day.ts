@@ -1,5 +1,6 @@
 import type { Instant } from '../../instant.js'
 import type { FoamVerdict, LaidData, ReadingData, StatementData, WelderData } from '../data.js'
+import { type Closing, emptyClosing, stepClosing } from './closing.js'
 import { type Noted, noteAll, type Step } from './noted.js'
 
 type Latest = { readonly [K in keyof (ReadingData & StatementData)]?: Noted<NonNullable<(ReadingData & StatementData)[K]>> }
@@ -14,6 +15,8 @@ export interface DayState {
   readonly areaM2: number
   readonly robotM: number
   readonly handM: number
+  /** Absent while nothing of it was said: days folded by earlier versions have none. */
+  readonly closing?: Closing
 }
 
 export const emptyDay: DayState = { latest: {}, rainFellAt: null, thunderHeardAt: null, welders: {}, laidAt: null, areaM2: 0, robotM: 0, handM: 0 }
@@ -51,6 +54,13 @@ const keys: ReadonlySet<string> = new Set([...readingKeys, ...statementKeys])
 const startUpKeys = ['tight', 'purged', 'nozzle', 'tested'] as const
 
 export function stepDay(state: DayState, step: Step): DayState {
+  const next = stepWork(state, step)
+  const before = state.closing ?? emptyClosing
+  const closing = stepClosing(before, step)
+  return closing === before ? next : { ...next, closing }
+}
+
+function stepWork(state: DayState, step: Step): DayState {
   switch (step.type) {
     case 'reading':
       return { ...state, latest: noteAll(state.latest, step, keys) }

@@ -1,5 +1,6 @@
 import type { Compatibility } from '../../facts.js'
 import type { SiteSettings } from '../../site.js'
+import type { DetailKind, DetailStatus, DetailsData, PunchData } from '../closing-data.js'
 import type { LaidData } from '../data.js'
 import type { Noted, Step } from './noted.js'
 
@@ -20,7 +21,20 @@ export interface SiteState {
   readonly areaM2: number
   readonly weldedM: number
   readonly laidSheets: number
+  /** What was last said of each kind of detail; absent while nothing was: sites folded by earlier versions have none. */
+  readonly details?: { readonly [K in DetailKind]?: Noted<DetailStatus> }
+  /** The punch list; absent while it is empty. */
+  readonly punch?: PunchList
 }
+
+export interface PunchList {
+  /** Highest number given out: never reused. */
+  readonly highest: number
+  readonly total: number
+  readonly open: readonly number[]
+}
+
+export const emptyPunch: PunchList = { highest: 0, total: 0, open: [] }
 
 export const emptySite: SiteState = {
   settings: {},
@@ -47,6 +61,8 @@ export function stepSite(state: SiteState, step: Step): SiteState {
       return { ...state, voids: stepVoids(state.voids, step) }
     case 'laid':
       return stepLaid(state, step.data as unknown as LaidData)
+    case 'note':
+      return stepNote(state, step)
     default:
       return state
   }
@@ -54,8 +70,35 @@ export function stepSite(state: SiteState, step: Step): SiteState {
 
 /** Numbers given out by entries since undone stay given out. */
 export function keepNumbers(state: SiteState, everySubject: readonly string[]): SiteState {
-  const numbers = everySubject.filter((subject) => subject.startsWith('void:')).map((subject) => Number(subject.slice('void:'.length)))
-  return { ...state, voids: { ...state.voids, highest: Math.max(state.voids.highest, ...numbers) } }
+  const highest = highestOf(everySubject, 'void:')
+  const punched = highestOf(everySubject, 'punch:')
+  const { punch = emptyPunch } = state
+  return {
+    ...state,
+    voids: { ...state.voids, highest: Math.max(state.voids.highest, highest) },
+    ...(punched > punch.highest ? { punch: { ...punch, highest: punched } } : {})
+  }
+}
+
+function highestOf(subjects: readonly string[], kind: string): number {
+  return subjects.reduce((most, subject) => (subject.startsWith(kind) ? Math.max(most, Number(subject.slice(kind.length))) : most), 0)
+}
+
+/** A note of a detail or of an item of the punch list; any other is about something else. */
+function stepNote(state: SiteState, { data, at, seq, subject }: Step): SiteState {
+  if ('details' in data) {
+    const noted = Object.entries(data.details as DetailsData).map(([kind, value]) => [kind, { value, at, seq }] as const)
+    return { ...state, details: { ...state.details, ...Object.fromEntries(noted) } }
+  }
+  if (!subject.startsWith('punch:')) return state
+  return { ...state, punch: stepPunchList(state.punch ?? emptyPunch, Number(subject.slice('punch:'.length)), data as PunchData) }
+}
+
+function stepPunchList(list: PunchList, number: number, { text, done }: PunchData): PunchList {
+  const others = list.open.filter((each) => each !== number)
+  const open = (): readonly number[] => [...others, number].sort((a, b) => a - b)
+  if (text !== undefined) return { highest: Math.max(list.highest, number), total: list.total + 1, open: open() }
+  return done === undefined ? list : { ...list, open: done ? others : open() }
 }
 
 function stepStatement(state: SiteState, { data, at, seq }: Step): SiteState {
