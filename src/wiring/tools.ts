@@ -1,6 +1,8 @@
 import { LimitsError, onlySheet, readSheets, resolveKept } from '../adapters/limits/files.js'
 import { createLog, reportBug } from '../adapters/log.js'
 import { manifestYaml } from '../adapters/slack/manifest.js'
+import { readBackup, writeBackup } from '../adapters/store/backup-file.js'
+import { moveToPostgres } from '../adapters/store/move.js'
 import { openPostgres } from '../adapters/store/open-postgres.js'
 import { openSqlite } from '../adapters/store/open-sqlite.js'
 import { outboxTable } from '../adapters/store/outbox-table.js'
@@ -30,6 +32,11 @@ export function wire(config: Config, terminal: Terminal, server: boolean): Wired
     if (database === undefined) throw new Error('a store that was not opened here')
     return database
   }
+  const storeOver = (database: Database): OpenStore => {
+    const store = createStore(database)
+    databases.set(store, database)
+    return store
+  }
   // One for all questions of a stream: it knows which sources are down.
   const lives = new WeakMap<Database, LiveWeather>()
   const liveOf = (database: Database): LiveWeather => {
@@ -44,10 +51,19 @@ export function wire(config: Config, terminal: Terminal, server: boolean): Wired
     defaults: { draw, lang: config.SEAMHAND_LANG, units: config.SEAMHAND_UNITS, report: (error, context) => reportBug(log, error, context) },
     openStore: async (at) => {
       const url = at === null ? config.DATABASE_URL : undefined
-      const database = url === undefined ? await openSqlite(at ?? config.SEAMHAND_DATA, { server }) : await openPostgres(url)
-      const store = createStore(database)
-      databases.set(store, database)
-      return store
+      return storeOver(url === undefined ? await openSqlite(at ?? config.SEAMHAND_DATA, { server }) : await openPostgres(url))
+    },
+    upkeep: {
+      migrated: (store) => {
+        const { kind, migrated } = databaseOf(store)
+        return { database: kind === 'sqlite' ? 'SQLite' : 'PostgreSQL', ...migrated }
+      },
+      backup: (store, file) => writeBackup(databaseOf(store), file),
+      restore: (store, file) => readBackup(databaseOf(store), file),
+      move: async (folder, url) => {
+        const { database, rows } = await moveToPostgres(folder ?? config.SEAMHAND_DATA, url)
+        return { store: storeOver(database), rows }
+      }
     },
     weather: async (choice, issuedAt, store) => weatherOf(choice ?? choiceOf(config), () => refreshedFirst(liveOf(databaseOf(store))), issuedAt),
     sheets: (file) => (file === null ? standard : orStop(() => onlySheet(file, folder))),

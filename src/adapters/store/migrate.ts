@@ -1,7 +1,7 @@
 import type { Kysely, Transaction } from 'kysely'
 import { sql } from 'kysely'
 import { StoreError } from '../../bot/ports.js'
-import type { Kind, Tables } from './schema.js'
+import type { Kind, Migrated, Tables } from './schema.js'
 
 /** One step forward. A published one is never changed: what it made is in people's files. */
 export interface Migration {
@@ -20,10 +20,10 @@ interface Done {
 
 /**
  * Brings a database to the newest migration: all missing steps in one transaction that holds a lock, so that of several
- * processes starting together one does it and the others find it done. Throws StoreError when the database is newer than this program.
+ * processes starting together one does it and the others find it done. How many were done before and are now. Throws StoreError when the database is newer than this program.
  */
-export async function migrate(db: Kysely<Tables>, kind: Kind, migrations: readonly Migration[]): Promise<void> {
-  await db.transaction().execute(async (trx) => {
+export async function migrate(db: Kysely<Tables>, kind: Kind, migrations: readonly Migration[]): Promise<Migrated> {
+  return db.transaction().execute(async (trx) => {
     await lock(trx, kind)
     await sql`create table if not exists migrations (number integer primary key, name text not null)`.execute(trx)
     const done = await sql<Done>`select number from migrations order by number`.execute(trx)
@@ -33,6 +33,7 @@ export async function migrate(db: Kysely<Tables>, kind: Kind, migrations: readon
       await step.up(trx as unknown as Kysely<unknown>, kind)
       await sql`insert into migrations (number, name) values (${step.number}, ${step.name})`.execute(trx)
     }
+    return { before: version, after: migrations.length }
   })
 }
 

@@ -18,13 +18,13 @@ export async function openPostgres(url: string): Promise<Database> {
     await Promise.all(pools.filter((pool) => !pool.ending).map((pool) => pool.end()))
   }
   try {
-    await migrate(write, 'postgres', migrations)
+    const migrated = await migrate(write, 'postgres', migrations)
+    return { kind: 'postgres', write, read, migrated, close }
   } catch (error) {
     await close()
     const told = asStoreError(error)
     throw told instanceof StoreError ? new StoreError(`PostgreSQL: ${told.message}`, { cause: error }) : told
   }
-  return { kind: 'postgres', write, read, close }
 }
 
 function makePool(url: string, max: number): pg.Pool {

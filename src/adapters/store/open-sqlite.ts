@@ -10,7 +10,7 @@ import { sqliteApi } from './sqlite-api.js'
 import { sqliteDialect } from './sqlite-dialect.js'
 import { closeFile, inPath, lockServer, setUpReader, setUpWriter } from './sqlite-file.js'
 
-const databaseFile = 'seamhand.db'
+export const databaseFile = 'seamhand.db'
 const lockFile = 'server.lock'
 
 export interface SqliteOptions {
@@ -47,9 +47,9 @@ export async function openSqlite(folder: string, { server, busyMs = 5000 }: Sqli
     const reader = open()
     setUpReader(reader)
     const write = new Kysely<Tables>({ dialect: sqliteDialect(writer, { begin: 'begin immediate', patiently }) })
-    await migrate(write, 'sqlite', migrations)
+    const migrated = await migrate(write, 'sqlite', migrations)
     const read = new Kysely<Tables>({ dialect: sqliteDialect(reader, { begin: 'begin', patiently }) })
-    return { kind: 'sqlite', write, read, close: async () => close() }
+    return { kind: 'sqlite', write, read, migrated, close: async () => close() }
   } catch (error) {
     close()
     throw inPath(path, error)

@@ -32,3 +32,16 @@ export async function writePerson(db: Queries, workspace: string, id: string, ch
     .onConflict((conflict) => conflict.columns(['workspace', 'person']).doUpdateSet(changed))
     .execute()
 }
+
+/**
+ * Forgets a person: name, language, units and role. The log keeps the id alone. `successor` becomes supervisor in the place of the
+ * last one, since else whoever speaks next would be one. False when nothing was known; null when the last supervisor has no successor.
+ */
+export async function forgetPerson(db: Queries, workspace: string, id: string, successor: string | null): Promise<boolean | null> {
+  const supervisors = await db.selectFrom('people').select('person').where('workspace', '=', workspace).where('role', '=', 'supervisor').execute()
+  const last = supervisors.length === 1 && supervisors[0]?.person === id
+  if (last && successor === null) return null
+  if (successor !== null) await writePerson(db, workspace, successor, { role: 'supervisor' })
+  const gone = await db.deleteFrom('people').where('workspace', '=', workspace).where('person', '=', id).returning('person').execute()
+  return gone.length > 0
+}

@@ -15,6 +15,7 @@ export interface Tables {
   readonly people: PeopleTable
   readonly forecasts: ForecastTable
   readonly hours: HourTable
+  readonly installations: InstallationTable
 }
 
 export interface SiteTable {
@@ -127,10 +128,22 @@ export interface HourTable {
   readonly hour: string
 }
 
+export interface InstallationTable {
+  readonly workspace: string
+  /** Token and ids of the bot, sealed (`sealing.ts`). */
+  readonly sealed: string
+  readonly installed_at: number
+}
+
 export type Kind = 'sqlite' | 'postgres'
 
 /** What the queries need: an open database, or a transaction of it. */
 export type Queries = Kysely<Tables>
+
+export interface Migrated {
+  readonly before: number
+  readonly after: number
+}
 
 /**
  * An open database. Reads outside of a transaction have connections of their own, so that what an append reads from elsewhere
@@ -140,5 +153,7 @@ export interface Database {
   readonly kind: Kind
   readonly write: Queries
   readonly read: Queries
+  /** Steps of migration that were done before it was opened, and are done now. */
+  readonly migrated: Migrated
   close(): Promise<void>
 }

@@ -7,7 +7,7 @@ import type { RawRow } from './entries.js'
 import { keptRows, rawRows } from './entries.js'
 import { readKeepsake } from './keepsakes.js'
 import { around, outside } from './outside.js'
-import { readPerson, readSupervisor, writePerson } from './people.js'
+import { forgetPerson, readPerson, readSupervisor, writePerson } from './people.js'
 import type { Database, Queries } from './schema.js'
 import { insertSite, siteRow, siteView } from './view.js'
 
@@ -23,6 +23,10 @@ export interface StoreExtras {
    * process wait meanwhile. Null: no such site.
    */
   snapshot<T>(key: SiteKey, read: (snapshot: Snapshot) => Promise<T>): Promise<T | null>
+  /**
+   * Forgets who a person is; the log keeps the id. False: nothing was known; null: the only supervisor, and no successor.
+   */
+  forget(workspace: string, id: string, successor: string | null): Promise<boolean | null>
 }
 
 /** A site at one moment. */
@@ -49,7 +53,8 @@ export function createStore(db: Database): Store & StoreExtras {
     allSites: () => outside(() => read.selectFrom('sites').select(['workspace', 'site']).orderBy('workspace').orderBy('site').execute()),
     entriesCount: (key) => outside(() => countEntries(read, key)),
     exportRows: (key, afterSeq, count) => outside(() => rawRows(read, key, afterSeq, count)),
-    snapshot: (key, look) => snapshot(db, key, look)
+    snapshot: (key, look) => snapshot(db, key, look),
+    forget: (workspace, id, successor) => outside(() => write.transaction().execute((trx) => forgetPerson(trx, workspace, id, successor)))
   }
 }
 

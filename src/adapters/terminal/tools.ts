@@ -6,8 +6,22 @@ import type { Instant } from '../../core/instant.js'
 import type { LimitsSheet } from '../../core/limits/sheet.js'
 import type { Terminal } from './io.js'
 
-/** The store with what verify and export read besides. */
-export interface OpenStore extends Store, Chains {}
+/** The store with what verify, export and forget need besides. */
+export interface OpenStore extends Store, Chains {
+  forget(workspace: string, id: string, successor: string | null): Promise<boolean | null>
+}
+
+/** What is done to a whole store. Each throws a StoreError with a clear sentence. */
+export interface Upkeep {
+  /** Steps of migration that were done before the store was opened, and are done now. */
+  migrated(store: OpenStore): { readonly database: string; readonly before: number; readonly after: number }
+  /** Into a new file; how many rows it was. */
+  backup(store: OpenStore, file: string): Promise<number>
+  /** Into an empty store, all or nothing; how many rows it was. */
+  restore(store: OpenStore, file: string): Promise<number>
+  /** From the file of a folder (null: of the settings), which no server uses, into an empty PostgreSQL: the new store, open. */
+  move(folder: string | null, url: string): Promise<{ readonly store: OpenStore; readonly rows: number }>
+}
 
 /** What main gives the subcommands: they touch nothing else. */
 export interface Tools {
@@ -17,6 +31,7 @@ export interface Tools {
   openStore(folder: string | null): Promise<OpenStore>
   /** `sample`, `none`, `live` or a file; null: what the settings say. Throws a Stop for a bad file. */
   weather(choice: string | null, issuedAt: Instant, store: OpenStore): Promise<Weather>
+  readonly upkeep: Upkeep
   /** The sheets in use; with a file, that sheet for everything. Throws a Stop naming every problem. */
   sheets(file: string | null): Sheets
   /** A resolved sheet from what is kept by its hash; null when it is no sheet. */

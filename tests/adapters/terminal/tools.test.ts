@@ -2,7 +2,9 @@ import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { openSqlite } from '../../../src/adapters/store/open-sqlite.js'
 import { sqliteApi } from '../../../src/adapters/store/sqlite-api.js'
+import { createStore } from '../../../src/adapters/store/store.js'
 import { fullSpray } from '../../support/seamhand.js'
 import { askJson, folders, linesOf, program, seamhand } from './run.js'
 
@@ -53,6 +55,23 @@ describe('seamhand verify', () => {
     expect((await seamhand(['verify', '--data', data, '--site', 'nowhere'])).code).toBe(2)
     expect((await seamhand(['verify', '--data', data, '--anchor', `north:1:${'0'.repeat(64)}`])).code).toBe(1)
     expect((await seamhand(['verify', '--frob'])).code).toBe(2)
+  })
+})
+
+describe('seamhand verify with several workspaces', () => {
+  it('holds an anchor against the site of its own workspace', async () => {
+    const data = await worked()
+    const store = createStore(await openSqlite(data, { server: false }))
+    const view = await store.view({ workspace: 'local', site: 'demo' })
+    if (view === null) throw new Error('no demo')
+    await store.createSite({ workspace: 'T1', site: 'demo' }, view.base)
+    await store.close()
+    const anchor = `demo:${view.head.seq}:${view.head.hash}`
+
+    expect((await seamhand(['verify', '--data', data])).code).toBe(0)
+    expect(await seamhand(['verify', '--data', data, '--anchor', anchor])).toMatchObject({ code: 2, err: expect.stringContaining('--workspace') })
+    expect((await seamhand(['verify', '--data', data, '--workspace', 'local', '--anchor', anchor])).code).toBe(0)
+    expect((await seamhand(['verify', '--data', data, '--workspace', 'T1', '--anchor', anchor])).code).toBe(1)
   })
 })
 

@@ -1,5 +1,6 @@
 import type { Migration } from '../migrate.js'
 import { first } from './0001-first.js'
+import { installations } from './0002-installations.js'
 
 /** In order; only ever added to. */
-export const migrations: readonly Migration[] = [first]
+export const migrations: readonly Migration[] = [first, installations]
