@@ -149,3 +149,57 @@ describe('looking a post up', () => {
     expect(await chat.find('local', 'C1', key, 0)).toEqual({ kind: 'unreadable' })
   })
 })
+
+describe('posts with a picture', () => {
+  const picture = { kind: 'day', name: 'demo.png', alt: 'A day', mime: 'image/png', sha256: '0'.repeat(64), bytes: new Uint8Array([137, 80, 78, 71]) }
+  const pictured = { ...message, files: [picture] }
+  const mime = (mimetype: string) => ({ body: { ok: true, file: { id: 'F1', mimetype } } })
+  beforeEach(() => {
+    service.on('files.getUploadURLExternal', () => ({ body: { ok: true, upload_url: `${service.apiUrl}upload`, file_id: 'F1' } }))
+    service.on('upload', { body: { ok: true } })
+    service.on('files.completeUploadExternal', { body: { ok: true, files: [{ id: 'F1', title: 'demo.png' }] } })
+    service.on('files.info', mime('image/png'))
+  })
+  const methods = () => service.calls.map(({ method }) => method)
+
+  it('goes up first, shared with nobody, and the message shows it', async () => {
+    expect(await chat.post(pictured)).toMatchObject({ kind: 'sent' })
+    expect(methods()).toEqual(['files.getUploadURLExternal', 'upload', 'files.completeUploadExternal', 'files.info', 'chat.postMessage'])
+    expect(service.calls[0]?.args).toMatchObject({ filename: 'demo.png', alt_text: 'A day' })
+    expect(service.calls[2]?.args).not.toHaveProperty('channel_id')
+    expect(service.calls.at(-1)?.args.blocks).toEqual([{ type: 'divider' }, { type: 'image', slack_file: { id: 'F1' }, alt_text: 'A day' }])
+  })
+
+  it('is waited for until the service has looked at it', async () => {
+    const answers = [mime(''), mime('image/png')]
+    service.on('files.info', () => answers.shift() ?? mime('image/png'))
+    await chat.post(pictured)
+    expect(service.of('files.info')).toHaveLength(2)
+  })
+
+  it.each([
+    ['an upload that fails', 'files.getUploadURLExternal', { status: 500, raw: 'oops' }],
+    ['a limit', 'files.getUploadURLExternal', { status: 429, headers: { 'retry-after': '9' } }],
+    ['bytes that are not taken', 'upload', { status: 500, raw: 'oops' }],
+    ['half an upload', 'files.completeUploadExternal', { body: { ok: false, error: 'file_not_found' } }]
+  ] as const)('%s costs the picture, not the words', async (_name, method, answer) => {
+    service.on(method, answer)
+    expect(await chat.post(pictured)).toMatchObject({ kind: 'sent' })
+    expect(service.of('chat.postMessage')[0]?.args.blocks).toEqual([{ type: 'divider' }])
+    expect(logged.map(({ message: said }) => said)).toContain('picture not uploaded')
+  })
+
+  it('a clear no to the picture: the words go alone, once', async () => {
+    service.on('chat.postMessage', ({ args }) =>
+      args.blocks.length > 1 ? { body: { ok: false, error: 'invalid_blocks' } } : { body: { ok: true, ts: '2.0' } }
+    )
+    expect(await chat.post(pictured)).toEqual({ kind: 'sent', ts: '2.0' })
+    expect(service.of('chat.postMessage')).toHaveLength(2)
+  })
+
+  it('of unknown fate is never sent again here, picture or not', async () => {
+    service.on('chat.postMessage', { status: 500, raw: 'oops' })
+    expect(await chat.post(pictured)).toEqual({ kind: 'unknown' })
+    expect(service.of('chat.postMessage')).toHaveLength(1)
+  })
+})
