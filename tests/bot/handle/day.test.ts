@@ -135,16 +135,16 @@ describe('/day', () => {
   it('carries the picture of the day, the same bytes each time, and says in words what it shows', async () => {
     const seamhand = await open(sample)
     const replies = [await seamhand.ask('day', { at: '07:00' }), await seamhand.ask('day', { at: '07:00' })]
-    const [first, second] = replies.map(({ files }) => files)
+    const [first, second] = replies.map(({ files }) => files as unknown as readonly { alt: string; sha256: string }[])
     expect(first).toEqual([{ kind: 'day', name: 'demo-2026-05-04.png', sha256: expect.stringMatching(/^[0-9a-f]{64}$/), alt: expect.any(String) }])
     expect(second).toEqual(first)
-    const { alt } = first?.[0] as { alt: string }
+    const { alt = '', sha256 } = first?.[0] ?? {}
     for (const name of ['air', 'dew point', 'substrate', 'wind', 'gust', 'sunrise', 'sunset']) expect(alt.toLowerCase()).toContain(name)
     expect(alt).toMatch(/Substrate -?\d+\s°C at/)
     expect(alt.length).toBeLessThan(2000)
     const spanish = (await seamhand.ask('day', { at: '07:00', lang: 'es' })).files[0] as { alt: string; sha256: string }
     expect(spanish.alt).not.toBe(alt)
-    expect(spanish.sha256).not.toBe((first?.[0] as { sha256: string }).sha256)
+    expect(spanish.sha256).not.toBe(sha256)
   })
 
   // Recorded answers of the services, see tests/fixtures/weather/README.md.
