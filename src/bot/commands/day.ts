@@ -29,7 +29,7 @@ export async function day(said: Extract<Said, { command: 'day' }>, { session, sh
     activities: outcomesOf(seen),
     findings: binding === null ? [] : [binding],
     numbers: dayNumbers({ day: seen, plan, sun: sunEvents(settings, date) }, sheet),
-    papers: dayPaper({ site, settings, sheet, forecast, roof, now }, seen, how)
+    papers: dayPaper({ site, settings, memory, sheet, forecast, roof, now }, seen, how)
   })
 }
 

@@ -1,4 +1,6 @@
 import { sunEvents } from '../../core/gather/daylight.js'
+import { localOf } from '../../core/gather/local-of.js'
+import type { Memory } from '../../core/gather/memory.js'
 import { dayMarks, type Instant } from '../../core/instant.js'
 import type { LimitsSheet } from '../../core/limits/sheet.js'
 import { dayChart } from '../../core/plan/day-chart.js'
@@ -16,6 +18,7 @@ import type { Paper } from './paper.js'
 export interface DayOn {
   readonly site: string
   readonly settings: SiteSettings
+  readonly memory: Memory
   readonly sheet: LimitsSheet
   readonly forecast: Forecast | null
   readonly roof: RoofSeries | null
@@ -23,17 +26,19 @@ export interface DayOn {
 }
 
 /** The picture of the day of an outlook; none for a date that the zone does not have. */
-export function dayPaper({ site, settings, sheet, forecast, roof, now }: DayOn, day: Outlook, { lang, units }: How): readonly Paper<'day'>[] {
+export function dayPaper({ site, settings, memory, sheet, forecast, roof, now }: DayOn, day: Outlook, { lang, units }: How): readonly Paper<'day'>[] {
   const from = firstInstantAt(day.date, '00:00', settings.zone)
   if (from === null) return []
   const { spray, lay, weld, people } = day.activities
+  const midnight = dayMarks(day.date, settings.zone).midnight
+  const local = localOf(memory, forecast, sheet.spread, now)
   const chart = dayChart({
     site,
     settings: { ...settings, lang, units },
     date: day.date,
     now,
     bands: { spray: spray.bands, lay: lay.bands, weld: weld.bands, people: people.bands },
-    series: daySeries(forecast, roof, now, from, dayMarks(day.date, settings.zone).midnight, sheet.spread),
+    series: daySeries(forecast, roof, now, from, midnight, sheet.spread, local),
     sun: sunEvents(settings, day.date),
     sample: forecast?.sample ?? false
   })

@@ -10,6 +10,7 @@ import { clearance } from '../welds/clearance.js'
 import { type AirFacts, gatherAir } from './air.js'
 import { type ChecklistFacts, gatherChecklist } from './checklist.js'
 import { daylight, type SunEvents } from './daylight.js'
+import { localOf } from './local-of.js'
 import { lastRain, type Memory } from './memory.js'
 import { gatherRoof, type RoofFacts } from './roof.js'
 import { gatherSky, type SkyFacts } from './sky.js'
@@ -30,7 +31,7 @@ export function gather(
   knownAt: Instant = now,
   roof: RoofSeries | null = null
 ): Facts {
-  const weather = weatherAt(forecast, knownAt, now, sheet.spread)
+  const weather = weatherAt(forecast, knownAt, now, sheet.spread, localOf(memory, forecast, sheet.spread, knownAt))
   const air = gatherAir(memory, weather, sheet, now)
   const sky = gatherSky(memory, weather, forecast, sheet, now, knownAt)
   const surfaces = gatherRoof({ memory, air, raining: sky.rainFalling, sun, sheet, roof }, now)

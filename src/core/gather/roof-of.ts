@@ -1,14 +1,13 @@
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import type { Noted } from '../log/states/noted.js'
-import { relativeHumidityPct } from '../physics/air.js'
-import type { AirReadings, Read } from '../roof/correct.js'
 import type { RoofSeries } from '../roof/series.js'
 import { type Sighting, simulate } from '../roof/simulate.js'
 import { surfacesOf } from '../roof/surface.js'
 import type { Forecast } from '../weather/forecast.js'
 import { ageOf } from '../weather/lookup.js'
-import { last, type Memory } from './memory.js'
+import { airRead } from './local-of.js'
+import type { Memory } from './memory.js'
 
 /** Of a roof whose height was not told, m. Source: from memory. */
 const usualHeightM = 8
@@ -37,17 +36,6 @@ export function roofOf(memory: Memory, forecast: Forecast | null, sheet: LimitsS
     surfaces,
     told: { substrate: toldOf(memory, now, 'substrateC', 'substrateDry'), sheet: toldOf(memory, now, 'sheetC', 'lapDry') }
   })
-}
-
-function airRead(memory: Memory, now: Instant): AirReadings {
-  const read = (key: 'airC' | 'rhPct' | 'dewPointC' | 'windKmh'): Read | null => {
-    const noted = last(memory, key)
-    return noted === undefined || noted.at > now ? null : noted
-  }
-  const [airC, rhPct, dewC] = [read('airC'), read('rhPct'), read('dewPointC')]
-  const fromDew = airC === null || dewC === null ? null : { value: relativeHumidityPct(airC.value, dewC.value), at: dewC.at }
-  const dewLeads = fromDew !== null && (rhPct === null || fromDew.at > rhPct.at)
-  return { airC, rhPct: dewLeads ? fromDew : rhPct, windKmh: read('windKmh') }
 }
 
 function toldOf(memory: Memory, now: Instant, read: 'substrateC' | 'sheetC', dry: 'substrateDry' | 'lapDry'): readonly Sighting[] {

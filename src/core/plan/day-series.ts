@@ -3,6 +3,7 @@ import type { LimitsSheet } from '../limits/sheet.js'
 import { type RoofSeries, roofAt } from '../roof/series.js'
 import { type WeatherAt, weatherAt } from '../weather/at.js'
 import type { Forecast } from '../weather/forecast.js'
+import type { Local } from '../weather/local.js'
 import { ageOf } from '../weather/lookup.js'
 import type { DaySeries, RainBar, SpreadPoint } from './day-chart.js'
 
@@ -11,18 +12,22 @@ const hourS = 3600
 /** A local day has at most 25 hours, and one more mark than steps. */
 const mostSteps = 52
 
-/** Lines and bars of a span of at most 26 h, as known at `now`: the weather by the forecast, the substrate by the simulated roof. Pure. */
+/**
+ * Lines and bars of a span of at most 26 h, as known at `now`: the weather by the forecast, the substrate by the simulated roof.
+ * `local`: what readings on the roof say of the forecast, so that the lines agree with the hours. Pure.
+ */
 export function daySeries(
   forecast: Forecast | null,
   roof: RoofSeries | null,
   now: Instant,
   from: Instant,
   to: Instant,
-  spread: LimitsSheet['spread']
+  spread: LimitsSheet['spread'],
+  local: Local | null = null
 ): DaySeries {
   const count = Math.min(mostSteps, Math.floor((to - from) / stepS))
   const instants = Array.from({ length: Math.max(0, count) + 1 }, (_, index) => from + index * stepS)
-  const all = instants.map((at) => ({ at, weather: weatherAt(forecast, now, at, spread) }))
+  const all = instants.map((at) => ({ at, weather: weatherAt(forecast, now, at, spread, local) }))
   const line = (name: 'airC' | 'dewPointC' | 'windKmh' | 'gustKmh') => all.map(({ at, weather }) => ({ at, value: fact(weather, name) }))
   return {
     airC: line('airC'),

@@ -2,24 +2,13 @@ import type { Instant } from '../instant.js'
 import { dewPointC } from '../physics/air.js'
 import { humidAir } from '../weather/estimates.js'
 import type { Hour } from '../weather/hour.js'
-
-/** One thing read on the roof. */
-export interface Read {
-  readonly value: number
-  readonly at: Instant
-}
+import { added, type Off, type Read, readingSpread, spreadNear } from '../weather/local.js'
 
 export interface AirReadings {
   readonly airC: Read | null
   readonly rhPct: Read | null
   readonly windKmh: Read | null
 }
-
-/** What a reading tells of the hours around it fades with this time constant. */
-export const fadeS = 6 * 3600
-
-/** One standard deviation of a crew's own reading. Source: from memory. */
-export const readingSpread = { surfaceK: 0.5, airK: 0.5, rhPct: 3, windKmh: 3 } as const
 
 /** Hours moved by what was read, and by how much the spread of each value is left: 1 far from a reading. */
 export interface Corrected {
@@ -32,38 +21,27 @@ export interface Corrected {
  * from their spread what is now known; `spread` is that of the forecast. Humidity leads the dew point. Pure.
  */
 export function correct(hours: readonly Hour[], read: AirReadings, spread: { airK: number; rhPct: number; windKmh: number }): Corrected {
-  const air = shift(hours, read.airC, 'airC')
-  const rh = shift(hours, read.rhPct, 'rhPct')
-  const wind = shift(hours, read.windKmh, 'windKmh')
+  const air = offOf(hours, read.airC, 'airC')
+  const rh = offOf(hours, read.rhPct, 'rhPct')
+  const wind = offOf(hours, read.windKmh, 'windKmh')
   const left = {
-    airC: leftOf(hours, air === null ? null : read.airC, readingSpread.airK / spread.airK),
-    rhPct: leftOf(hours, rh === null ? null : read.rhPct, readingSpread.rhPct / spread.rhPct),
-    windKmh: leftOf(hours, wind === null ? null : read.windKmh, readingSpread.windKmh / spread.windKmh)
+    airC: leftOf(hours, air, spread.airK, readingSpread.airK),
+    rhPct: leftOf(hours, rh, spread.rhPct, readingSpread.rhPct),
+    windKmh: leftOf(hours, wind, spread.windKmh, readingSpread.windKmh)
   }
   if (air === null && rh === null && wind === null) return { hours, left }
-  return { hours: hours.map((hour) => moved(hour, air?.(hour.at) ?? 0, rh?.(hour.at) ?? 0, wind?.(hour.at) ?? 0)), left }
+  return { hours: hours.map((hour) => moved(hour, added(air, hour.at), added(rh, hour.at), added(wind, hour.at))), left }
 }
 
 /** By how much an instant is off, from a reading; null where there is none or the forecast says nothing there. */
-function shift(hours: readonly Hour[], read: Read | null, name: 'airC' | 'rhPct' | 'windKmh'): ((at: Instant) => number) | null {
+function offOf(hours: readonly Hour[], read: Read | null, name: 'airC' | 'rhPct' | 'windKmh'): Off | null {
   if (read === null) return null
   const said = valueAt(hours, read.at, name)
-  if (said === null) return null
-  const off = read.value - said
-  return (at) => off * fading(at - read.at)
+  return said === null ? null : { by: read.value - said, at: read.at }
 }
 
-/** 1 at a reading, 1/e after 6 h, before and after alike. */
-export function fading(sinceS: number): number {
-  return Math.exp(-Math.abs(sinceS) / fadeS)
-}
-
-function leftOf(hours: readonly Hour[], read: Read | null, own: number): Float64Array {
-  return Float64Array.from(hours, ({ at }) => {
-    if (read === null) return 1
-    const known = fading(at - read.at) ** 2
-    return Math.min(1, Math.sqrt(1 - known + known * own ** 2))
-  })
+function leftOf(hours: readonly Hour[], off: Off | null, spread: number, own: number): Float64Array {
+  return Float64Array.from(hours, ({ at }) => (spread > 0 ? spreadNear(spread, off, own, at) / spread : 1))
 }
 
 function moved(hour: Hour, airK: number, rhPct: number, windKmh: number): Hour {

@@ -1,4 +1,4 @@
-import { fadeS } from './correct.js'
+import { fadeS } from '../weather/local.js'
 import type { Drive } from './drive.js'
 import { type Grid, interiorC } from './grid.js'
 import { stepS } from './nodes.js'

@@ -1,7 +1,7 @@
 import type { Instant } from '../instant.js'
 import { surfaceC } from '../physics/surface.js'
 import type { Hour } from '../weather/hour.js'
-import { fading, readingSpread } from './correct.js'
+import { fading, readingSpread } from '../weather/local.js'
 import { clearSun, type Drive, movedDrive, plainDrive } from './drive.js'
 import { gridOf } from './grid.js'
 import { hourS, type Moved, nodesOf, stepS, type Weather } from './nodes.js'

@@ -4,7 +4,9 @@ import type { LimitsSheet } from '../limits/sheet.js'
 import { dewSpreadK, gustOver, humidAir } from './estimates.js'
 import type { Forecast } from './forecast.js'
 import type { Hour } from './hour.js'
+import type { Local } from './local.js'
 import { ageOf, firstAfter, hourHolding } from './lookup.js'
+import { moved, type Plain, widened } from './moved.js'
 
 export interface WeatherAt {
   readonly airC: Fact
@@ -35,31 +37,39 @@ const sunSpreadShare = 0.25
  * What a forecast says of an instant `at`, as known at `now`: instants in a straight line between the hours, sums, means
  * and maxima of the hour that holds it. Spreads × √(1 + lead h / 24), doubled when issued more than 3 h before `now`; all
  * null beyond 12 h. Estimates where the source has none: gust from the mean wind, dew point from humidity and the reverse.
+ * `local`: what readings on the roof say of this forecast; it moves air, humidity and wind, fading.
  */
-export function weatherAt(forecast: Forecast | null, now: Instant, at: Instant, spread: Spread): WeatherAt {
+export function weatherAt(forecast: Forecast | null, now: Instant, at: Instant, spread: Spread, local: Local | null = null): WeatherAt {
   if (forecast === null) return nothing(missing)
   const age = ageOf(forecast, now)
   if (age === 'dead') return nothing({ ...missing, stale: true })
   const stale = age === 'stale'
   const widen = Math.sqrt(1 + Math.max(0, at - forecast.issuedAt) / 86400) * (stale ? 2 : 1)
   const fact = (value: number | null, sigma: number): Fact =>
-    value === null ? { ...missing, stale } : { value, at, origin: 'forecast', spread: sigma * widen, stale }
+    value === null ? { ...missing, stale } : { value, at, origin: 'forecast', spread: sigma, stale }
   const hours = forecast.hours
   const index = firstAfter(hours, at)
   const line = (name: InstantName): number | null => between(hours, index, at, name)
   const hour = hourHolding(hours, at)
-  const air = humidAir(line('airC'), line('rhPct'), line('dewPointC'))
-  const windKmh = line('windKmh')
+  const meanKmh = line('windKmh')
+  const plain: Plain = {
+    air: humidAir(line('airC'), line('rhPct'), line('dewPointC')),
+    windKmh: meanKmh,
+    gustKmh: gustOver(hour?.gustKmh ?? null, meanKmh),
+    gustEstimated: hour === null || hour.gustKmh === null,
+    spread: widened(spread, widen)
+  }
+  const { air, windKmh, gustKmh, gustEstimated, spread: wide } = local === null ? plain : moved(plain, local, at)
   const sunWm2 = hour?.sunWm2 ?? null
   return {
-    airC: fact(air.airC, spread.airK),
-    rhPct: fact(air.rhPct, spread.rhPct),
-    dewPointC: fact(air.dewC, dewSpreadK(air.airC, air.rhPct, spread)),
-    windKmh: fact(windKmh, spread.windKmh),
-    gustKmh: fact(gustOver(hour?.gustKmh ?? null, windKmh), hour === null || hour.gustKmh === null ? spread.gustEstimatedKmh : spread.gustKmh),
-    cloudPct: fact(line('cloudPct'), cloudSpreadPct),
-    pressureHpa: fact(line('pressureHpa'), pressureSpreadHpa),
-    sunWm2: fact(sunWm2, sunSpreadShare * (sunWm2 ?? 0)),
+    airC: fact(air.airC, wide.airK),
+    rhPct: fact(air.rhPct, wide.rhPct),
+    dewPointC: fact(air.dewC, dewSpreadK(air.airC, air.rhPct, wide)),
+    windKmh: fact(windKmh, wide.windKmh),
+    gustKmh: fact(gustKmh, gustEstimated ? wide.gustEstimatedKmh : wide.gustKmh),
+    cloudPct: fact(line('cloudPct'), cloudSpreadPct * widen),
+    pressureHpa: fact(line('pressureHpa'), pressureSpreadHpa * widen),
+    sunWm2: fact(sunWm2, sunSpreadShare * widen * (sunWm2 ?? 0)),
     rainMm: hour?.rainMm ?? null,
     rainChancePct: hour?.rainChancePct ?? null,
     thunder: hour?.thunder ?? null

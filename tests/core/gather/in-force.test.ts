@@ -251,10 +251,12 @@ describe('a forecast', () => {
       airC: { value: 20, origin: 'reading' },
       windKmh: { value: 12, origin: 'reading', spread: 0 }
     })
-    expect(factsAt(log, noon + 60 * min + 1, forecast)).toMatchObject({
-      airC: { value: 15, origin: 'forecast', stale: false },
-      windKmh: { value: 8, origin: 'forecast' }
-    })
+    // An hour later the forecast decides, moved by 5 K and 4 km/h that fade with 6 h;
+    const { airC, windKmh } = factsAt(log, noon + 60 * min + 1, forecast)
+    expect(airC).toMatchObject({ origin: 'forecast', stale: false })
+    expect(airC.value).toBeCloseTo(15 + 5 * Math.exp(-1 / 6), 3)
+    expect(windKmh).toMatchObject({ origin: 'forecast' })
+    expect(windKmh.value).toBeCloseTo(8 + 4 * Math.exp(-1 / 6), 3)
   })
 
   it('more than 3 h old is stale with doubled spreads, more than 12 h old is nothing: outside contract §2', () => {

@@ -125,8 +125,10 @@ describe('the outlook of a day', () => {
     const memory = emptyMemory()
     const today = { ...memory.today, latest: { windKmh: { value: 30, at: now } } }
     const { spray } = look(day(), now, { ...memory, today } as typeof memory).activities
-    // 60 min old is still in force at 06:30.
-    expect(times(spray.windows)).toEqual(['06:45-19:30 go'])
+    // 60 min old is still in force at 06:30. Read 28 km/h above the forecast, the wind is in doubt for half a day.
+    expect(spray.bands.find(({ to }) => to === iso('2026-05-04T04:45:00Z'))?.outcome).toBe('no-go')
+    expect(times(spray.windows)).toEqual(['06:45-13:15 unknown', '13:15-20:00 caution'])
+    expect(spray.windows[0]?.opens).toBe('wind-mean')
   })
 
   test('a day on which the clocks change has its true length', () => {

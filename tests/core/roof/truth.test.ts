@@ -9,6 +9,7 @@ import { mergeHours } from '../../../src/core/weather/hours.js'
 import { sheet } from '../../support/facts.js'
 import { finerRoof } from '../../support/finer-roof.js'
 import { iso } from '../../support/instant.js'
+import { errors, normal, random } from '../../support/noise.js'
 
 // The truth is held back: the invented week as it "was", solved by `finer-roof.ts` with an absorptance, a convection and a sun that the
 // model knows nothing of. The forecasts are that week with errors of the size that the limits sheet states, lasting 12 h or so.
@@ -20,28 +21,6 @@ const spread = { airK: 1.5, rhPct: 7, windKmh: 5 } as const
 const surfaces = surfacesOf(sheet(), 'board') as Surfaces
 const week = [1, 3, 5, 7].reduce<readonly Hour[]>((all, day) => mergeHours(all, sampleForecast(start + day * 86400, 'Europe/Berlin').hours), [])
 const hours = week.filter(({ at }) => at >= start && at <= start + (days + 2) * 86400)
-
-/** Numbers in (0, 1) that are the same every time. */
-function random(seed: number): () => number {
-  let state = seed * 2654435761
-  return () => {
-    state = (Math.imul(state ^ (state >>> 15), 2246822519) + 0x9e3779b9) | 0
-    const mixed = Math.imul(state ^ (state >>> 13), 3266489917)
-    return (((mixed ^ (mixed >>> 16)) >>> 0) + 0.5) / 4294967296
-  }
-}
-
-function normal(next: () => number): number {
-  return Math.sqrt(-2 * Math.log(next())) * Math.cos(2 * Math.PI * next())
-}
-
-/** One standard deviation wide, forgotten with a time constant of 12 h. */
-function errors(count: number, next: () => number): readonly number[] {
-  const keep = Math.exp(-1 / 12)
-  const out = [normal(next)]
-  while (out.length < count) out.push((out.at(-1) as number) * keep + Math.sqrt(1 - keep ** 2) * normal(next))
-  return out
-}
 
 function truthOf(seed: number) {
   const next = random(seed)
