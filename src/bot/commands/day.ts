@@ -21,7 +21,7 @@ export async function day(said: Extract<Said, { command: 'day' }>, { session, sh
   const roof = roofOf(memory, forecast, sheet, now)
   const seen = outlook(memory, forecast, sheet, date, now, roof)
   const warmMin = warmMinOf(memory.kit, { settings, sheet, forecast, boxC: null, now })
-  const plan = dayPlan(seen, { memory, sheet, now, roof, warmMin })
+  const plan = dayPlan(seen, { memory, sheet, now, warmMin })
   const { outcome, binding } = seen.activities.spray
   return told({
     command: 'day',

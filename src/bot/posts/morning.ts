@@ -65,7 +65,7 @@ function knownLines(on: PostOn, day: Outlook, plan: readonly string[], how: How,
 function planned(on: PostOn, day: Outlook, roof: RoofSeries | null, how: How, text: Text): readonly string[] {
   const { memory, forecast, sheet, settings, date, now } = on
   const warmMin = warmMinOf(memory.kit, { settings, sheet, forecast, boxC: null, now })
-  const plan = dayPlan(day, { memory, sheet, now, roof, warmMin })
+  const plan = dayPlan(day, { memory, sheet, now, warmMin })
   const numbers = dayNumbers({ day, plan, sun: sunEvents(settings, date) }, sheet)
   return [...planLines(numbers, now, now, how, text), ...dryLines(numbers, now, how, text)]
 }

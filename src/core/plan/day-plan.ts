@@ -4,9 +4,8 @@ import { type Instant, localDate } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import { rank } from '../outcome.js'
 import { OutOfRange } from '../physics/range.js'
-import type { RoofSeries } from '../roof/series.js'
 import { trafficWaitMin } from '../rules/traffic-wait.js'
-import { type DeckDay, deckOfDay } from './deck-day.js'
+import type { DeckDay } from './deck-day.js'
 import { type LastSheet, type LastSheetQuestion, lastSheet } from './last-sheet.js'
 import type { Outlook } from './outlook.js'
 import { type Staged, stage } from './stage.js'
@@ -31,14 +30,9 @@ export interface PlanOn {
   readonly memory: Memory
   readonly sheet: LimitsSheet
   readonly now: Instant
-  /** Known at the same `now` as the outlook; null: nothing is known of the deck. */
-  readonly roof: RoofSeries | null
   /** From cold to ready of a kit, min; null: not known. */
   readonly warmMin: number | null
 }
-
-/** Sheets relax more slowly in air below this, °C: the same bound as the rule has. */
-const coldBelowC = 10
 
 const nothing: DayPlan = {
   lastSheet: null,
@@ -54,9 +48,9 @@ const nothing: DayPlan = {
  * counts, of equals the longest. Nothing without such hours, or where the sizes of the limits sheet make no sheet. Pure.
  */
 export function dayPlan(day: Outlook, on: PlanOn): DayPlan {
-  const deck = deckOfDay(on.roof, day.from)
+  const { deck } = day
   try {
-    return { ...planned(day, on, deck), deck }
+    return { ...planned(day, on), deck }
   } catch (error) {
     // Each number of a limits sheet is in its range, but a lap as wide as its sheet leaves nothing to plan with.
     if (error instanceof OutOfRange) return { ...nothing, deck }
@@ -64,22 +58,17 @@ export function dayPlan(day: Outlook, on: PlanOn): DayPlan {
   }
 }
 
-function planned(day: Outlook, { memory, sheet, now, warmMin }: PlanOn, { dryAt }: DeckDay): DayPlan {
+function planned(day: Outlook, { memory, sheet, now, warmMin }: PlanOn): DayPlan {
   const spell = spellOf(day.activities.spray.windows)
   const backlog = localDate(now, memory.settings.zone) === day.date ? backlogOf(memory.today, sheet) : nothing.backlog
   if (spell === null) return { ...nothing, backlog }
   const { crew, foam } = sheet
   const question: LastSheetQuestion = { ends: endsOf(day, spell, memory, sheet), backlog, crew, sizes: sheet, waitMin: trafficWaitMin }
-  const firstSprayAt = dryAt === null ? spell.from : Math.max(spell.from, dryAt + relaxS(day, sheet))
+  const firstSprayAt = Math.max(spell.from, day.sprayFromAt ?? spell.from)
   const fits = whatFits(Math.max(now, firstSprayAt), question)
   const areaM2 = Math.min(1e6, fits?.areaM2 ?? 0)
   const staged = stage({ areaM2, foam, sizes: sheet, warmMin, paceM2H: paceM2H(crew, sheet) })
   return { ...nothing, lastSheet: lastSheet(question), fits, stage: staged, backlog, firstSprayAt }
-}
-
-/** A day that is cold at its coldest, which is when decks dry, takes the longer time. */
-function relaxS({ airC }: Outlook, { sheet }: LimitsSheet): number {
-  return (airC !== null && airC.min < coldBelowC ? sheet.relaxColdMin : sheet.relaxMin) * 60
 }
 
 function endsOf(day: Outlook, spell: Spell, { settings }: Memory, { site }: LimitsSheet): LastSheetQuestion['ends'] {

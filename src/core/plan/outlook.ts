@@ -4,12 +4,15 @@ import { roofOf } from '../gather/roof-of.js'
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import { type Outcome, rank } from '../outcome.js'
+import { stepS } from '../roof/nodes.js'
 import type { RoofSeries } from '../roof/series.js'
 import type { RuleId } from '../rules/index.js'
 import { firstInstantAt } from '../schedule.js'
 import type { Forecast } from '../weather/forecast.js'
 import { ageOf } from '../weather/lookup.js'
 import { binding } from './binding.js'
+import { type DeckDay, deckOfDay } from './deck-day.js'
+import { sprayFrom, waitForDeck } from './deck-wait.js'
 import { type Hazard, hazardsOf } from './hazards.js'
 import { type Moment, moments, type Quarter, quarterS, type ToRead } from './quarters.js'
 import { type Band, bandsOf, type Window, windowsOf } from './windows.js'
@@ -48,6 +51,9 @@ export interface Outlook {
   readonly airC: Range | null
   readonly gustKmh: Range | null
   readonly rainChancePct: Range | null
+  readonly deck: DeckDay
+  /** Not before the deck is dry and sheets have relaxed on it; null where it is dry from the start, or nobody knows. */
+  readonly sprayFromAt: Instant | null
 }
 
 /**
@@ -65,24 +71,31 @@ export function outlook(
   const instants = quartersOf(date, memory.settings.zone, now, endOf(forecast, now))
   const all = moments(memory, forecast, sheet, date, now, instants, roof)
   const known = all.some(({ facts }) => facts.airC.value !== null || facts.windKmh.value !== null)
-  const of = (activity: Activity) =>
-    activityOutlook(
-      all.map((moment) => moment.of[activity]),
-      sheet,
-      known
-    )
+  const of = (activity: Activity) => quartersOutlook(all.map((moment) => moment.of[activity]))
+  const quartersOutlook = (seen: readonly Quarter[], open = seen) => activityOutlook(seen, open, sheet, known)
+  const airC = rangeOf(all, 'airC')
+  const deck = deckOfDay(roof, afterSaid(instants[0], now))
+  const sprayFromAt = sprayFrom(deck, airC?.min ?? null, sheet)
+  const spray = waitForDeck(all, deck, sprayFromAt)
   const last = instants.at(-1)
   return {
     date,
     known,
     from: instants[0] ?? null,
     to: last === undefined ? null : last + quarterS,
-    activities: { spray: of('spray'), lay: of('lay'), weld: of('weld'), people: of('people') },
+    activities: { spray: quartersOutlook(spray.seen, spray.open), lay: of('lay'), weld: of('weld'), people: of('people') },
     hazards: hazardsOf(all.map((moment) => moment.of.people)),
-    airC: rangeOf(all, 'airC'),
+    airC,
     gustKmh: rangeOf(all, 'gustKmh'),
-    rainChancePct: rangeOf(all, 'rainChancePct')
+    rainChancePct: rangeOf(all, 'rainChancePct'),
+    deck,
+    sprayFromAt
   }
+}
+
+/** What is said now of the deck holds from the next step of the roof on. */
+function afterSaid(first: Instant | undefined, now: Instant): Instant | null {
+  return first === undefined ? null : Math.max(first, now + stepS)
 }
 
 function endOf(forecast: Forecast | null, now: Instant): Instant {
@@ -99,14 +112,15 @@ function quartersOf(date: string, zone: string, now: Instant, end: Instant): rea
   return Array.from({ length: count }, (_, index) => from + index * quarterS)
 }
 
-function activityOutlook(quarters: readonly Quarter[], sheet: LimitsSheet, known: boolean): ActivityOutlook {
-  const windows = windowsOf(quarters, sheet.site.minWindowMin)
+/** Bands of what is seen, windows of what is open: the same but for spraying on a deck not dry yet. */
+function activityOutlook(seen: readonly Quarter[], open: readonly Quarter[], sheet: LimitsSheet, known: boolean): ActivityOutlook {
+  const windows = windowsOf(open, sheet.site.minWindowMin)
   return {
-    outcome: known && quarters.length > 0 ? best(windows) : 'unknown',
-    bands: bandsOf(quarters),
+    outcome: known && seen.length > 0 ? best(windows) : 'unknown',
+    bands: bandsOf(seen),
     windows: known ? windows : [],
-    binding: binding(quarters, windows),
-    toRead: onceEach(quarters.flatMap(({ toRead }) => toRead))
+    binding: binding(seen, windows),
+    toRead: onceEach(seen.flatMap(({ toRead }) => toRead))
   }
 }
 

@@ -5,6 +5,7 @@ import { emptyDay } from '../../../src/core/log/states/day.js'
 import type { Outcome } from '../../../src/core/outcome.js'
 import { dayPlan, spellOf } from '../../../src/core/plan/day-plan.js'
 import { deckOfDay } from '../../../src/core/plan/deck-day.js'
+import { sprayFrom } from '../../../src/core/plan/deck-wait.js'
 import type { ActivityOutlook, Outlook } from '../../../src/core/plan/outlook.js'
 import type { Window } from '../../../src/core/plan/windows.js'
 import type { RoofSeries } from '../../../src/core/roof/series.js'
@@ -33,7 +34,9 @@ function day(spray: readonly Window[], weld: readonly Window[] = []): Outlook {
     hazards: [],
     airC: null,
     gustKmh: null,
-    rainChancePct: null
+    rainChancePct: null,
+    deck: { dryAt: null, dewFromAt: null },
+    sprayFromAt: null
   }
 }
 
@@ -47,7 +50,9 @@ function roofOf(wet: (hour: number) => boolean, rainAt: number | null = null): R
 }
 
 function plan(outlook: Outlook, at = 4, memory: Memory = emptyMemory(), limits = sheet(), roof: RoofSeries | null = null) {
-  return dayPlan(outlook, { memory, sheet: limits, now: zero + at * 3600, roof, warmMin: null })
+  const deck = deckOfDay(roof, outlook.from)
+  const known = { ...outlook, deck, sprayFromAt: sprayFrom(deck, outlook.airC?.min ?? null, limits) }
+  return dayPlan(known, { memory, sheet: limits, now: zero + at * 3600, warmMin: null })
 }
 
 describe('the hours to plan with', () => {
@@ -146,7 +151,7 @@ describe('the plan of a day', () => {
     expect(found.backlog.handM).toBeCloseTo(0.57079633, 6)
     expect(found.lastSheet?.path).toBe('backlog')
     expect((found.lastSheet?.closeAt ?? 0) - (found.lastSheet?.at ?? 0)).toBeCloseTo((9.6 + 81.141593 + 10.394159 + 45) * 60, -1)
-    const tomorrow = dayPlan(day([hours(6, 14)]), { memory, sheet: sheet(), now: zero - 20 * 3600, roof: null, warmMin: null })
+    const tomorrow = dayPlan(day([hours(6, 14)]), { memory, sheet: sheet(), now: zero - 20 * 3600, warmMin: null })
     expect([tomorrow.backlog, tomorrow.lastSheet?.path]).toEqual([{ robotM: 0, handM: 0 }, 'sheet'])
   })
 
