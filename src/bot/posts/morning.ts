@@ -3,7 +3,6 @@ import { roofOf } from '../../core/gather/roof-of.js'
 import { toIso } from '../../core/instant.js'
 import { dayPlan } from '../../core/plan/day-plan.js'
 import { type Outlook, outlook } from '../../core/plan/outlook.js'
-import type { RoofSeries } from '../../core/roof/series.js'
 import { ageOf } from '../../core/weather/lookup.js'
 import type { Answer } from '../answer.js'
 import { dayNumbers } from '../decision/day-numbers.js'
@@ -34,7 +33,7 @@ export function speakMorning(on: PostOn, how: How): Written {
   const roof = roofOf(memory, forecast, sheet, now)
   const day = outlook(memory, forecast, sheet, date, now, roof)
   const papers = dayPaper({ ...on, roof }, day, how)
-  return { ...layOut(morningPage(on, day, planned(on, day, roof, how, text), how, text), how.lang), papers }
+  return { ...layOut(morningPage(on, day, planned(on, day, how, text), how, text), how.lang), papers }
 }
 
 function morningPage(on: PostOn, day: Outlook, plan: readonly string[], how: How, text: Text): Page {
@@ -62,7 +61,7 @@ function knownLines(on: PostOn, day: Outlook, plan: readonly string[], how: How,
 }
 
 /** Last sheet by, what fits, what to stage, dry and dew; the warming of kits only where one is known to be too cold. */
-function planned(on: PostOn, day: Outlook, roof: RoofSeries | null, how: How, text: Text): readonly string[] {
+function planned(on: PostOn, day: Outlook, how: How, text: Text): readonly string[] {
   const { memory, forecast, sheet, settings, date, now } = on
   const warmMin = warmMinOf(memory.kit, { settings, sheet, forecast, boxC: null, now })
   const plan = dayPlan(day, { memory, sheet, now, warmMin })
