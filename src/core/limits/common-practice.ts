@@ -137,7 +137,23 @@ export const commonPractice: RawSheet = {
   substrates,
   site: { closeUpMin: 60, minWindowMin: 60, heatPlan: false, basis: common },
   power: { volts: 230, watts: 4600, basis: memory },
-  crew: { gangs: 1, sprayM2H: 120, rollM2H: 240, weldRobotMMin: 2.5, weldHandMMin: 0.5, tieInMin: 45, basis: 'invented' }
+  crew: { gangs: 1, sprayM2H: 120, rollM2H: 240, weldRobotMMin: 2.5, weldHandMMin: 0.5, tieInMin: 45, basis: 'invented' },
+  takeoff: {
+    bareBackRollM: 20,
+    foamFieldPct: 100,
+    foamPerimeterPct: 100,
+    foamCornerPct: 100,
+    foamWastePct: 5,
+    cleanerMPerL: 60,
+    cleanerCanL: 5,
+    fastenerMm: 300,
+    fastenersPerBox: 250,
+    barM: 3,
+    sheetKgM2: 2.2,
+    kitKg: 72,
+    stagingM2: 12,
+    basis: 'invented; the pattern of a zone and the spacing of fasteners are the engineer’s'
+  }
 }
 
 /** Its twin for crews that think in °F and inches: the same limits, converted. */

@@ -100,6 +100,21 @@ export const sectionFields = {
     field('weldRobotMMin', 'weldRobotFtMin', 'distance', tiny),
     field('weldHandMMin', 'weldHandFtMin', 'distance', tiny),
     same('tieInMin', 'minutes', 0, 1440)
+  ],
+  takeoff: [
+    field('bareBackRollM', 'bareBackRollFt', 'distance', tiny),
+    same('foamFieldPct', 'percent', 0, 1000),
+    same('foamPerimeterPct', 'percent', 0, 1000),
+    same('foamCornerPct', 'percent', 0, 1000),
+    same('foamWastePct', 'percent', 0, 100),
+    field('cleanerMPerL', 'cleanerFtPerL', 'distance', tiny),
+    same('cleanerCanL', 'plain', tiny),
+    field('fastenerMm', 'fastenerIn', 'length', 1, 10_000),
+    same('fastenersPerBox', 'whole', 1),
+    field('barM', 'barFt', 'distance', tiny),
+    same('sheetKgM2', 'plain', 0),
+    same('kitKg', 'plain', 0),
+    field('stagingM2', 'stagingFt2', 'area', tiny)
   ]
 } as const satisfies Record<string, readonly Field[]>
 

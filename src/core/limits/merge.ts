@@ -25,7 +25,8 @@ export function mergeSheets(base: RawSheet, over: PartSheet, inherits: boolean):
     substrates: mergeSubstrates(base.substrates, over.substrates ?? {}),
     site: mergeSection(base.site, over.site),
     power: mergeSection(base.power, over.power),
-    crew: mergeSection(base.crew, over.crew)
+    crew: mergeSection(base.crew, over.crew),
+    takeoff: mergeSection(base.takeoff, over.takeoff)
   }
 }
 

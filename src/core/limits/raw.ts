@@ -31,4 +31,5 @@ export interface RawSheet {
   readonly site: RawSection
   readonly power: RawSection
   readonly crew: RawSection
+  readonly takeoff: RawSection
 }

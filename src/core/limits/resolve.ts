@@ -34,6 +34,7 @@ export function resolveSheet(raw: RawSheet): LimitsSheet {
     site: section('site'),
     power: section('power'),
     crew: section('crew'),
+    takeoff: section('takeoff'),
     substrates: Object.fromEntries(
       Object.entries(raw.substrates).map(([name, each]) => [name, metric(each, substrateFields, units, name)])
     ) as unknown as LimitsSheet['substrates']

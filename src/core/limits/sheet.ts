@@ -109,4 +109,23 @@ export interface LimitsSheet {
     readonly weldHandMMin: number
     readonly tieInMin: number
   }
+  /** What a takeoff reckons by: sizes of sale and rates. */
+  readonly takeoff: {
+    readonly bareBackRollM: number
+    /** Foam against that of a whole cover, by zone. */
+    readonly foamFieldPct: number
+    readonly foamPerimeterPct: number
+    readonly foamCornerPct: number
+    readonly foamWastePct: number
+    /** Weld that a litre of cleaner is enough for. */
+    readonly cleanerMPerL: number
+    readonly cleanerCanL: number
+    readonly fastenerMm: number
+    readonly fastenersPerBox: number
+    readonly barM: number
+    readonly sheetKgM2: number
+    readonly kitKg: number
+    /** Ground on which everything staged stands. */
+    readonly stagingM2: number
+  }
 }

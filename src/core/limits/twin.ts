@@ -55,6 +55,7 @@ export function usTwin(metric: RawSheet, id: string, title: string): RawSheet {
     site: section('site'),
     power: section('power'),
     crew: section('crew'),
+    takeoff: section('takeoff'),
     substrates: Object.fromEntries(Object.entries(metric.substrates).map(([name, each]) => [name, sectionIn(each, substrateFields, 'metric', 'us')]))
   }
 }
