@@ -40,6 +40,8 @@ export interface SiteView {
   states(prefix: string): Promise<readonly StateRow[]>
   /** All entries that touch a subject, in order of seq. */
   entriesOf(subject: string): Promise<readonly Kept[]>
+  /** The entries of a local day, and the undos and corrections of any day that act on their subjects, in order of seq. */
+  entriesOfDay(day: string): Promise<readonly Kept[]>
   /** One entry by seq; null when there is none. */
   entry(seq: number): Promise<Kept | null>
   /** The newest entries of an author, newest first. */

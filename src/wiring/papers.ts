@@ -1,16 +1,32 @@
 import { createHash } from 'node:crypto'
 import type { Draw, Paper, PaperKind } from '../bot/papers/paper.js'
 
-/** Every kind of file has its drawer: a missing one does not compile. Loaded when the first file is drawn, not at the start. */
-async function drawers() {
-  const { pictures } = await import('../adapters/pictures/index.js')
-  return pictures satisfies { readonly [K in PaperKind]: (paper: Paper<K>) => unknown }
+type Drawer<K extends PaperKind> = (paper: Paper<K>, draw: Draw) => Made | Promise<Made>
+
+interface Made {
+  readonly mime: string
+  readonly bytes: Uint8Array
+}
+
+/** Every kind of file has its drawer: a missing one does not compile. What is heavy is loaded when it is first needed. */
+const drawers: { readonly [K in PaperKind]: () => Promise<Drawer<K>> } = {
+  day: async () => (await pictures()).day,
+  record: async () => (await records()).record,
+  table: async () => (await records()).table,
+  packet: async () => (await records()).packet
+}
+
+async function pictures() {
+  return (await import('../adapters/pictures/index.js')).pictures
+}
+
+async function records() {
+  return (await import('../adapters/record/index.js')).records
 }
 
 export const draw: Draw = async (paper) => {
-  const all = await drawers()
-  const run = all[paper.kind] as (paper: Paper) => Awaited<ReturnType<(typeof all)[PaperKind]>>
-  const { mime, bytes } = await run(paper)
+  const run = (await drawers[paper.kind]()) as Drawer<PaperKind>
+  const { mime, bytes } = await run(paper, draw)
   const sha256 = createHash('sha256').update(bytes).digest('hex')
   return { kind: paper.kind, name: paper.name, alt: paper.alt, mime, sha256, bytes }
 }

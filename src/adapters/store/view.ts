@@ -48,6 +48,7 @@ export function siteView(db: Queries, { workspace, site, base, seq, hash }: Site
     state: (subject) => outside(() => stateOf(db, key, subject)),
     states: (prefix) => outside(() => statesOf(db, key, prefix)),
     entriesOf: (subject) => outside(async () => (await touching(db, key).where('touches.subject', '=', subject).execute()).map(keptOf)),
+    entriesOfDay: (day) => outside(async () => (await ofDay(db, key, day).execute()).map(keptOf)),
     entry: (wanted) => outside(async () => (await ofSite(db, key).where('seq', '=', wanted).execute()).map(keptOf)[0] ?? null),
     latestOf: (author, count) => outside(async () => (await newest(db, key, author, count).execute()).map(keptOf))
   }
@@ -92,4 +93,15 @@ function touching(db: Queries, { workspace, site }: SiteKey) {
     .where('touches.workspace', '=', workspace)
     .where('touches.site', '=', site)
     .orderBy('touches.seq')
+}
+
+function ofDay(db: Queries, key: SiteKey, day: string) {
+  const subjects = ofSiteRows(db, key).select('entries.subject').where('entries.day', '=', day)
+  return ofSite(db, key)
+    .where((is) => is.or([is('entries.day', '=', day), is.and([is('entries.type', 'in', ['undo', 'correction']), is('entries.subject', 'in', subjects)])]))
+    .orderBy('entries.seq')
+}
+
+function ofSiteRows(db: Queries, { workspace, site }: SiteKey) {
+  return db.selectFrom('entries').where('entries.workspace', '=', workspace).where('entries.site', '=', site)
 }

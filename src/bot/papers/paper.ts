@@ -1,4 +1,5 @@
 import type { DayChart } from '../../core/plan/day-chart.js'
+import type { DocumentData, PacketData, TableData } from './document.js'
 
 /**
  * What each kind of file shows, as data: the bot has no pen, an adapter draws it. A new kind is a line here and a drawer in its
@@ -6,6 +7,9 @@ import type { DayChart } from '../../core/plan/day-chart.js'
  */
 export interface PaperData {
   readonly day: DayChart
+  readonly record: DocumentData
+  readonly table: TableData
+  readonly packet: PacketData
 }
 
 export type PaperKind = keyof PaperData

@@ -1,0 +1,117 @@
+import { createRequire } from 'node:module'
+import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces.js'
+import type { DocumentData, DocumentPart } from '../../bot/papers/document.js'
+import type { Draw } from '../../bot/papers/paper.js'
+
+const require = createRequire(import.meta.url)
+
+/** The part of the package that is used: its types are those of the browser's. */
+interface Maker {
+  addFonts(fonts: Readonly<Record<string, object>>): void
+  setUrlAccessPolicy(allow: (url: string) => boolean): void
+  setLocalAccessPolicy(allow: (path: string) => boolean): void
+  createPdf(definition: TDocumentDefinitions): { getBuffer(): Promise<Uint8Array> }
+}
+
+const fontFile = (name: string) => require.resolve(`@expo-google-fonts/inter/${name}`)
+const [regular, bold] = [fontFile('400Regular/Inter_400Regular.ttf'), fontFile('700Bold/Inter_700Bold.ttf')]
+const maker = prepared()
+
+function prepared(): Maker {
+  const made = require('pdfmake') as Maker
+  made.addFonts({ Inter: { normal: regular, bold, italics: regular, bolditalics: bold } })
+  made.setUrlAccessPolicy(() => false)
+  made.setLocalAccessPolicy((path) => path === regular || path === bold)
+  return made
+}
+
+const ink = '#111111'
+const pictureWidth = 480
+const photoBox: [number, number] = [340, 260]
+
+/** Sets a document on A4, one font, with its foot and number on every page. The same data gives the same bytes. */
+export async function toPdf(data: DocumentData, draw: Draw): Promise<Uint8Array> {
+  const content: Content[] = [
+    { text: data.title, fontSize: 18, bold: true },
+    { text: data.subtitle, fontSize: 10, margin: [0, 2, 0, 8] },
+    ...data.labels.map(label),
+    ...(await Promise.all(data.parts.map((part) => setPart(part, draw)))).flat()
+  ]
+  const made = new Date(data.madeAt)
+  const [page, of] = data.pageWords
+  const foot = (current: number, count: number): Content => ({
+    columns: [
+      { text: data.foot, fontSize: 7, width: '*' },
+      { text: `${page} ${current} ${of} ${count}`, fontSize: 8, width: 'auto', alignment: 'right' }
+    ],
+    margin: [40, 12, 40, 0],
+    columnGap: 12
+  })
+  const document: TDocumentDefinitions = {
+    pageSize: 'A4',
+    pageMargins: [40, 40, 40, 50],
+    language: data.lang,
+    info: { title: data.title, subject: data.subtitle, creator: 'Seamhand', producer: 'Seamhand', creationDate: made, modDate: made },
+    defaultStyle: { font: 'Inter', fontSize: 8.5, color: ink, lineHeight: 1.15 },
+    footer: foot,
+    content
+  }
+  return new Uint8Array(await maker.createPdf(document).getBuffer())
+}
+
+function label(text: string): Content {
+  return { table: { widths: ['*'], body: [[{ text, bold: true, alignment: 'center' }]] }, margin: [0, 0, 0, 8] }
+}
+
+async function setPart(part: DocumentPart, draw: Draw): Promise<Content[]> {
+  switch (part.kind) {
+    case 'heading':
+      return [{ text: part.text, fontSize: 12, bold: true, margin: [0, 12, 0, 4], headlineLevel: 1 }]
+    case 'words':
+      return [{ text: part.text, margin: [0, 0, 0, 4] }]
+    case 'facts':
+      return [facts(part.rows)]
+    case 'table':
+      return [table(part)]
+    case 'picture':
+      return [await picture(part.paper, draw)]
+    case 'photo':
+      return [
+        {
+          unbreakable: true,
+          margin: [0, 4, 0, 6],
+          stack: [{ image: `data:${part.mime};base64,${part.base64}`, fit: photoBox }, { text: part.caption, fontSize: 8 }]
+        }
+      ]
+  }
+}
+
+/** Two columns without lines. */
+function facts(rows: readonly (readonly [string, string])[]): Content {
+  const body = rows.map(([name, value]) => [{ text: name, bold: true }, { text: breakable(value) }])
+  return { table: { widths: [130, '*'], body }, layout: 'noBorders', margin: [0, 0, 0, 4] }
+}
+
+function table({ head, rows, shares }: Extract<DocumentPart, { kind: 'table' }>): Content {
+  const whole = shares.reduce((sum, share) => sum + share, 0)
+  const widths = shares.map((share) => `${(100 * share) / whole}%`)
+  const body = [head.map((text) => ({ text, bold: true, fillColor: '#e6e6e6' })), ...rows.map((row) => row.map((text) => ({ text: breakable(text) })))]
+  const layout = { hLineWidth: () => 0.5, vLineWidth: () => 0, hLineColor: () => '#9a9a9a', paddingLeft: () => 2, paddingRight: () => 4 }
+  return { table: { headerRows: 1, widths, body, dontBreakRows: true }, layout, fontSize: 7.5, margin: [0, 0, 0, 6] }
+}
+
+async function picture(paper: Parameters<Draw>[0], draw: Draw): Promise<Content> {
+  const { bytes, mime, alt } = await draw(paper)
+  return {
+    unbreakable: true,
+    stack: [
+      { image: `data:${mime};base64,${Buffer.from(bytes).toString('base64')}`, width: pictureWidth },
+      { text: alt, fontSize: 6.5, margin: [0, 2, 0, 4] }
+    ]
+  }
+}
+
+/** Long words such as hashes may break anywhere, so that no column is burst. */
+function breakable(text: string): string {
+  return text.replace(/\S{24,}/g, (word) => word.replace(/.{12}/gu, '$&\u200B'))
+}

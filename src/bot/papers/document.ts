@@ -1,0 +1,45 @@
+import type { Lang } from '../answer.js'
+import type { Paper } from './paper.js'
+
+/** A document in words, ready to be set: nothing in it is decided by who sets it. */
+export interface DocumentData {
+  readonly lang: Lang
+  readonly title: string
+  readonly subtitle: string
+  /** What must not be overlooked, in a frame under the title: invented site, invented weather. */
+  readonly labels: readonly string[]
+  readonly parts: readonly DocumentPart[]
+  /** At the foot of every page, beside its number. */
+  readonly foot: string
+  /** What goes before and between the page numbers: "page 1 of 4". */
+  readonly pageWords: readonly [string, string]
+  /** ISO; the document says no other time of making. */
+  readonly madeAt: string
+}
+
+export type DocumentPart =
+  | { readonly kind: 'heading'; readonly text: string }
+  | { readonly kind: 'words'; readonly text: string }
+  | { readonly kind: 'facts'; readonly rows: readonly (readonly [name: string, value: string])[] }
+  | {
+      readonly kind: 'table'
+      readonly head: readonly string[]
+      readonly rows: readonly (readonly string[])[]
+      /** Shares of the width, one for each column. */
+      readonly shares: readonly number[]
+    }
+  | { readonly kind: 'picture'; readonly paper: Paper }
+  | { readonly kind: 'photo'; readonly mime: string; readonly base64: string; readonly caption: string }
+
+/** A table for a spreadsheet. */
+export interface TableData {
+  readonly head: readonly string[]
+  readonly rows: readonly (readonly (string | number | boolean | null)[])[]
+}
+
+/** Several files in one. */
+export interface PacketData {
+  /** ISO; the packet says no other time of making. */
+  readonly madeAt: string
+  readonly papers: readonly Paper[]
+}
