@@ -1,7 +1,10 @@
 import { createRequire } from 'node:module'
 import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces.js'
 import type { DocumentData, DocumentPart } from '../../bot/papers/document.js'
-import type { Draw } from '../../bot/papers/paper.js'
+import type { Draw, Paper } from '../../bot/papers/paper.js'
+
+type Data = DocumentData<Paper>
+type Part = DocumentPart<Paper>
 
 const require = createRequire(import.meta.url)
 
@@ -30,7 +33,7 @@ const pictureWidth = 480
 const photoBox: [number, number] = [340, 260]
 
 /** Sets a document on A4, one font, with its foot and number on every page. The same data gives the same bytes. */
-export async function toPdf(data: DocumentData, draw: Draw): Promise<Uint8Array> {
+export async function toPdf(data: Data, draw: Draw): Promise<Uint8Array> {
   const content: Content[] = [
     { text: data.title, fontSize: 18, bold: true },
     { text: data.subtitle, fontSize: 10, margin: [0, 2, 0, 8] },
@@ -63,7 +66,7 @@ function label(text: string): Content {
   return { table: { widths: ['*'], body: [[{ text, bold: true, alignment: 'center' }]] }, margin: [0, 0, 0, 8] }
 }
 
-async function setPart(part: DocumentPart, draw: Draw): Promise<Content[]> {
+async function setPart(part: Part, draw: Draw): Promise<Content[]> {
   switch (part.kind) {
     case 'heading':
       return [{ text: part.text, fontSize: 12, bold: true, margin: [0, 12, 0, 4], headlineLevel: 1 }]
@@ -80,7 +83,10 @@ async function setPart(part: DocumentPart, draw: Draw): Promise<Content[]> {
         {
           unbreakable: true,
           margin: [0, 4, 0, 6],
-          stack: [{ image: `data:${part.mime};base64,${part.base64}`, fit: photoBox }, { text: part.caption, fontSize: 8 }]
+          stack: [
+            { image: `data:${part.mime};base64,${part.base64}`, fit: photoBox },
+            { text: part.caption, fontSize: 8 }
+          ]
         }
       ]
   }
@@ -92,10 +98,13 @@ function facts(rows: readonly (readonly [string, string])[]): Content {
   return { table: { widths: [130, '*'], body }, layout: 'noBorders', margin: [0, 0, 0, 4] }
 }
 
-function table({ head, rows, shares }: Extract<DocumentPart, { kind: 'table' }>): Content {
+function table({ head, rows, shares }: Extract<Part, { kind: 'table' }>): Content {
   const whole = shares.reduce((sum, share) => sum + share, 0)
   const widths = shares.map((share) => `${(100 * share) / whole}%`)
-  const body = [head.map((text) => ({ text, bold: true, fillColor: '#e6e6e6' })), ...rows.map((row) => row.map((text) => ({ text: breakable(text) })))]
+  const body = [
+    head.map((text) => ({ text, bold: true, fillColor: '#e6e6e6' })),
+    ...rows.map((row) => row.map((text) => ({ text: breakable(text) })))
+  ]
   const layout = { hLineWidth: () => 0.5, vLineWidth: () => 0, hLineColor: () => '#9a9a9a', paddingLeft: () => 2, paddingRight: () => 4 }
   return { table: { headerRows: 1, widths, body, dontBreakRows: true }, layout, fontSize: 7.5, margin: [0, 0, 0, 6] }
 }

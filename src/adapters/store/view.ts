@@ -98,7 +98,9 @@ function touching(db: Queries, { workspace, site }: SiteKey) {
 function ofDay(db: Queries, key: SiteKey, day: string) {
   const subjects = ofSiteRows(db, key).select('entries.subject').where('entries.day', '=', day)
   return ofSite(db, key)
-    .where((is) => is.or([is('entries.day', '=', day), is.and([is('entries.type', 'in', ['undo', 'correction']), is('entries.subject', 'in', subjects)])]))
+    .where((is) =>
+      is.or([is('entries.day', '=', day), is.and([is('entries.type', 'in', ['undo', 'correction']), is('entries.subject', 'in', subjects)])])
+    )
     .orderBy('entries.seq')
 }
 

@@ -1,14 +1,13 @@
 import type { Lang } from '../answer.js'
-import type { Paper } from './paper.js'
 
-/** A document in words, ready to be set: nothing in it is decided by who sets it. */
-export interface DocumentData {
+/** A document in words, ready to be set: nothing in it is decided by who sets it. `File`: what a picture inside is drawn from. */
+export interface DocumentData<File> {
   readonly lang: Lang
   readonly title: string
   readonly subtitle: string
   /** What must not be overlooked, in a frame under the title: invented site, invented weather. */
   readonly labels: readonly string[]
-  readonly parts: readonly DocumentPart[]
+  readonly parts: readonly DocumentPart<File>[]
   /** At the foot of every page, beside its number. */
   readonly foot: string
   /** What goes before and between the page numbers: "page 1 of 4". */
@@ -17,7 +16,7 @@ export interface DocumentData {
   readonly madeAt: string
 }
 
-export type DocumentPart =
+export type DocumentPart<File> =
   | { readonly kind: 'heading'; readonly text: string }
   | { readonly kind: 'words'; readonly text: string }
   | { readonly kind: 'facts'; readonly rows: readonly (readonly [name: string, value: string])[] }
@@ -28,7 +27,7 @@ export type DocumentPart =
       /** Shares of the width, one for each column. */
       readonly shares: readonly number[]
     }
-  | { readonly kind: 'picture'; readonly paper: Paper }
+  | { readonly kind: 'picture'; readonly paper: File }
   | { readonly kind: 'photo'; readonly mime: string; readonly base64: string; readonly caption: string }
 
 /** A table for a spreadsheet. */
@@ -38,8 +37,8 @@ export interface TableData {
 }
 
 /** Several files in one. */
-export interface PacketData {
+export interface PacketData<File> {
   /** ISO; the packet says no other time of making. */
   readonly madeAt: string
-  readonly papers: readonly Paper[]
+  readonly papers: readonly File[]
 }

@@ -7,9 +7,9 @@ import type { DocumentData, PacketData, TableData } from './document.js'
  */
 export interface PaperData {
   readonly day: DayChart
-  readonly record: DocumentData
+  readonly record: DocumentData<Paper>
   readonly table: TableData
-  readonly packet: PacketData
+  readonly packet: PacketData<Paper>
 }
 
 export type PaperKind = keyof PaperData
