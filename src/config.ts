@@ -20,6 +20,10 @@ const schema = z.object({
   SLACK_SIGNING_SECRET: z.string().min(1).optional(),
   SLACK_BOT_TOKEN: z.string().startsWith('xoxb-', 'must be a bot token, xoxb-…').optional(),
   SLACK_APP_TOKEN: z.string().startsWith('xapp-', 'must be an app token, xapp-…').optional(),
+  SLACK_CLIENT_ID: z.string().min(1).optional(),
+  SLACK_CLIENT_SECRET: z.string().min(1).optional(),
+  SLACK_STATE_SECRET: z.string().min(16, 'must have at least 16 characters').optional(),
+  SEAMHAND_TOKEN_KEY: z.string().transform(tokenKeys).optional(),
   SLACK_API_URL: z.url().default('https://slack.com/api/').refine(safeAddress, 'must be https; plain http only for this machine'),
   SEAMHAND_LANG: z.enum(['en', 'es', 'fr']).default('en'),
   SEAMHAND_UNITS: z.enum(['metric', 'us']).default('metric'),
@@ -46,6 +50,15 @@ function weatherChoice(text: string, context: { addIssue: (message: string) => v
   return { kind: 'live', order }
 }
 
+/** Keys of 32 bytes as base64, the newest first, parted by commas. */
+function tokenKeys(text: string, context: { addIssue: (message: string) => void }): readonly Buffer[] {
+  const keys = text.split(',').map((key) => Buffer.from(key.trim(), 'base64'))
+  const written = (key: Buffer) => key.toString('base64').replace(/=+$/, '')
+  const good = text.split(',').every((part, index) => keys[index]?.length === 32 && written(keys[index]) === part.trim().replace(/=+$/, ''))
+  if (!good) context.addIssue('must be 32 bytes as base64 (openssl rand -base64 32), several parted by commas, the newest first')
+  return keys
+}
+
 /** Tokens travel to this address: in the clear only to this machine. */
 function safeAddress(text: string): boolean {
   const { protocol, hostname } = new URL(text)
@@ -58,14 +71,33 @@ export type Config = z.infer<typeof schema> & { readonly slack: SlackChoice }
 export type SlackChoice =
   | { readonly kind: 'http'; readonly botToken: string; readonly signingSecret: string }
   | { readonly kind: 'socket'; readonly botToken: string; readonly appToken: string }
+  | ({ readonly kind: 'many'; readonly signingSecret: string; readonly tokenKeys: readonly Buffer[] } & OauthSettings)
   | null
 
+interface OauthSettings {
+  readonly clientId: string
+  readonly clientSecret: string
+  readonly stateSecret: string
+}
+
+/** Many workspaces need all five, and the tokens come by installing. Null: none of them is set. */
+function manyChoice(read: z.infer<typeof schema>): SlackChoice | string {
+  const { SLACK_CLIENT_ID: clientId, SLACK_CLIENT_SECRET: clientSecret, SLACK_STATE_SECRET: stateSecret, SEAMHAND_TOKEN_KEY: tokenKeys } = read
+  if ([clientId, clientSecret, stateSecret, tokenKeys].every((each) => each === undefined)) return null
+  const { SLACK_SIGNING_SECRET: signingSecret } = read
+  const need = ['SLACK_CLIENT_ID', 'SLACK_CLIENT_SECRET', 'SLACK_STATE_SECRET', 'SEAMHAND_TOKEN_KEY', 'SLACK_SIGNING_SECRET'] as const
+  const missing = need.filter((name) => read[name] === undefined)
+  if (missing.length > 0) return `${missing.join(', ')}: missing, and many workspaces need ${need.join(', ')}`
+  const other = (['SLACK_BOT_TOKEN', 'SLACK_APP_TOKEN'] as const).filter((name) => read[name] !== undefined)
+  if (other.length > 0) return `${other.join(', ')}: one workspace or many, not both: with SLACK_CLIENT_ID tokens come by installing`
+  return { kind: 'many', clientId, clientSecret, stateSecret, signingSecret, tokenKeys } as SlackChoice
+}
+
 /** A whole set or none: half a set is a problem, never the local room. */
-function slackChoice({
-  SLACK_BOT_TOKEN: botToken,
-  SLACK_SIGNING_SECRET: signingSecret,
-  SLACK_APP_TOKEN: appToken
-}: z.infer<typeof schema>): SlackChoice | string {
+function slackChoice(read: z.infer<typeof schema>): SlackChoice | string {
+  const many = manyChoice(read)
+  if (many !== null) return many
+  const { SLACK_BOT_TOKEN: botToken, SLACK_SIGNING_SECRET: signingSecret, SLACK_APP_TOKEN: appToken } = read
   if (botToken === undefined) {
     return appToken === undefined && signingSecret === undefined ? null : 'SLACK_BOT_TOKEN: missing, and the other Slack settings need it'
   }

@@ -21,7 +21,7 @@ async function main([name = 'serve', ...rest]: readonly string[]): Promise<numbe
   try {
     const config = readConfig(process.env)
     if (name === 'help' || name === '--help') return list(terminal)
-    if (name === 'serve') return await serve(config, wire(config, terminal, true), told())
+    if (name === 'serve') return leaving(await serve(config, wire(config, terminal, true), told()))
     if (!Object.hasOwn(subcommands, name)) {
       throw new Stop(`no such command: ${name.slice(0, 60)}. Use serve, ${Object.keys(subcommands).join(', ')}`, 2, 'unknown-command')
     }
@@ -49,6 +49,12 @@ function say(message: string, code: number): number {
 function list({ out }: Terminal): number {
   out(`seamhand ${['serve', ...Object.keys(subcommands)].join('\nseamhand ')}\n`)
   return 0
+}
+
+/** What still hangs when all is done, such as a connection to a database that is away, does not keep the process. */
+function leaving(code: number): number {
+  setTimeout(() => process.exit(code), 200).unref()
+  return code
 }
 
 /** Told to stop by the system or by the keyboard. */

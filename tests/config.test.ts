@@ -51,6 +51,46 @@ describe('settings', () => {
     expect(problemsOf(env as Record<string, string>)).toContain(named)
   })
 
+  const key = Buffer.alloc(32, 7)
+  const many = {
+    SLACK_CLIENT_ID: '1.2',
+    SLACK_CLIENT_SECRET: 'c',
+    SLACK_STATE_SECRET: 'sixteen letters!',
+    SLACK_SIGNING_SECRET: 's',
+    SEAMHAND_TOKEN_KEY: key.toString('base64')
+  }
+
+  it('take many workspaces with all five, and with several keys', () => {
+    expect(readConfig(many).slack).toEqual({
+      kind: 'many',
+      clientId: '1.2',
+      clientSecret: 'c',
+      stateSecret: 'sixteen letters!',
+      signingSecret: 's',
+      tokenKeys: [key]
+    })
+    const two = `${Buffer.alloc(32, 9).toString('base64')}, ${key.toString('base64').replace('=', '')}`
+    expect(readConfig({ ...many, SEAMHAND_TOKEN_KEY: two }).slack).toMatchObject({ tokenKeys: [Buffer.alloc(32, 9), key] })
+  })
+
+  it.each(Object.keys(many))('refuse many workspaces without %s, which is named', (name) => {
+    const { [name as keyof typeof many]: _, ...rest } = many
+    expect(problemsOf(rest)).toMatch(new RegExp(`^${name}: missing`))
+  })
+
+  it.each(['SLACK_BOT_TOKEN', 'SLACK_APP_TOKEN'])('refuse one workspace and many at once: %s', (name) => {
+    expect(problemsOf({ ...many, [name]: name.includes('BOT') ? 'xoxb-1' : 'xapp-1' })).toContain(`${name}: one workspace or many`)
+  })
+
+  it.each(['short', Buffer.alloc(16).toString('base64'), Buffer.alloc(33).toString('base64'), `${key.toString('base64')},`, 'ä'.repeat(44)])(
+    'refuse the token key %j, and do not repeat it',
+    (text) => {
+      const problems = problemsOf({ ...many, SEAMHAND_TOKEN_KEY: text })
+      expect(problems).toContain('SEAMHAND_TOKEN_KEY: must be 32 bytes as base64')
+      expect(problems).not.toContain(text)
+    }
+  )
+
   it('never let invented weather answer in Slack', () => {
     expect(problemsOf({ SLACK_BOT_TOKEN: 'xoxb-1', SLACK_SIGNING_SECRET: 's', SEAMHAND_WEATHER: 'sample' })).toContain('SEAMHAND_WEATHER: sample')
     expect(readConfig({ SEAMHAND_WEATHER: 'sample' }).slack).toBeNull()

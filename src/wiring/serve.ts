@@ -3,36 +3,49 @@ import { join } from 'node:path'
 import { healthHandler } from '../adapters/http/health.js'
 import { type Handler, type Listening, listen } from '../adapters/http/server.js'
 import { channelIdOf, createRoom, type Room, type RoomSite, roomPeople } from '../adapters/room/index.js'
-import { createSlack, type Slack } from '../adapters/slack/app.js'
+import { createSlack, type Slack, type SlackMode } from '../adapters/slack/app.js'
+import { installPaths } from '../adapters/slack/install.js'
+import { within } from '../adapters/slack/work.js'
+import type { Installations } from '../adapters/store/installations.js'
 import { outboxTable } from '../adapters/store/outbox-table.js'
 import type { OpenStore } from '../adapters/terminal/tools.js'
-import { startTicker } from '../adapters/ticker.js'
-import type { Slots } from '../bot/chat-ports.js'
+import { startTicker, type TickerPorts } from '../adapters/ticker.js'
+import type { LiveWeather } from '../adapters/weather/live.js'
+import type { Chat, Outbox, Slots } from '../bot/chat-ports.js'
 import type { Ports } from '../bot/context.js'
 import type { Weather } from '../bot/ports.js'
 import { tick } from '../bot/posts/tick.js'
 import { settingsOf } from '../bot/session/session.js'
 import { createTalk } from '../bot/talk/create-talk.js'
+import { texts } from '../bot/text/index.js'
 import type { Config, SlackChoice } from '../config.js'
 import type { Instant } from '../core/instant.js'
+import { bookOf, installedOnly } from './installed.js'
 import type { Wired } from './tools.js'
 import { choiceOf, liveFrom, weatherOf } from './weather.js'
 
 const local = 'local'
 const loopback = '127.0.0.1'
+/** Within the ten seconds that an operator waits, for what was accepted and for the store. */
+const stopMs = 9000
+const closeMs = 700
 
 /** Everything of the running bot that the parts below share. */
 interface Running {
   readonly config: Config
   readonly wired: Wired
   readonly store: OpenStore
+  /** Slots of the sites that are to be posted to. */
   readonly slots: Slots
+  readonly outbox: Outbox & Slots
+  /** Null: one workspace, or the local room. */
+  readonly book: Installations | null
   readonly ports: Ports
   readonly now: () => Instant
 }
 
 /** The bot until it is told to stop: in Slack, or in the local room where there are no Slack settings. Exit code. */
-export async function serve(config: Config, wired: Wired, stopped: Promise<unknown>): Promise<number> {
+export async function serve(config: Config, wired: Wired, stopped: Promise<unknown>, everyMinute?: TickerPorts['everyMinute']): Promise<number> {
   const store = await wired.openStore(null)
   const database = wired.databaseOf(store)
   const live = liveFrom(config, database, (what, message) => wired.log.warn(what, message))
@@ -40,33 +53,45 @@ export async function serve(config: Config, wired: Wired, stopped: Promise<unkno
   const weather: Weather = weatherOf(choiceOf(config), () => live, now())
   const ports: Ports = { store, weather, sheets: wired.sheets(null), ...wired.defaults }
   const outbox = outboxTable(database)
-  const running: Running = { config, wired, store, slots: outbox, ports, now }
+  const book = config.slack?.kind === 'many' ? await bookOf(database, config.slack.tokenKeys, wired.log) : null
+  const slots = book === null ? outbox : installedOnly(outbox, book)
+  const running: Running = { config, wired, store, slots, outbox, book, ports, now }
   const chat = config.slack === null ? await openRoom(running) : await openSlack(running, config.slack)
-  const ticker = startTicker(
-    async (at) => {
-      for (const { settings } of await places(running)) if (!settings.closed && !settings.invented) await live.refresh(settings, at)
-      await tick(at, {
-        ...ports,
-        slots: outbox,
-        channelOf: (site, { channel }) => channel ?? (config.slack === null ? channelIdOf(site.site) : null),
-        drain: {
-          outbox,
-          draw: ports.draw,
-          chat: chat.slack.chat,
-          clock: now,
-          wait: (seconds) => new Promise((go) => setTimeout(go, seconds * 1000)),
-          note: (what) => wired.log.warn(what, 'post not sent')
-        }
-      })
-    },
-    { now, failed: (error) => void wired.defaults.report(error, { part: 'tick' }) }
-  )
+  const stopping = { is: false }
+  const ticker = startTicker((at) => oneTick(running, live, chat.slack.chat, stopping, at), {
+    now,
+    failed: (error) => void wired.defaults.report(error, { part: 'tick' }),
+    ...(everyMinute === undefined ? {} : { everyMinute })
+  })
   wired.terminal.out(`ready ${chat.listening.base}\n`)
   await stopped
-  await ticker.stop()
-  await chat.close()
-  await store.close()
+  stopping.is = true
+  // What is not over by then is a post of unknown fate, which is looked up, or an answer that nobody got.
+  if ((await within(Promise.all([ticker.stop(), chat.close()]), stopMs)) === 'late') wired.log.warn({}, 'stopped with work unfinished')
+  await within(store.close(), closeMs)
   return 0
+}
+
+/** Fetches weather where it has expired, queues what is due, sends what is queued. Once it is told to stop it begins nothing more. */
+async function oneTick(running: Running, live: LiveWeather, chat: Chat, stopping: { readonly is: boolean }, at: Instant): Promise<void> {
+  const { config, wired, outbox, ports, slots, now } = running
+  for (const { settings } of await places(running)) {
+    if (stopping.is) return
+    if (!settings.closed && !settings.invented) await live.refresh(settings, at)
+  }
+  await tick(at, {
+    ...ports,
+    slots,
+    channelOf: (site, { channel }) => channel ?? (config.slack === null ? channelIdOf(site.site) : null),
+    drain: {
+      outbox: { ...outbox, take: async (...turn) => (stopping.is ? [] : outbox.take(...turn)) },
+      draw: ports.draw,
+      chat,
+      clock: now,
+      wait: (seconds) => new Promise((go) => setTimeout(go, seconds * 1000)),
+      note: (what) => wired.log.warn(what, 'post not sent')
+    }
+  })
 }
 
 interface InChat {
@@ -78,7 +103,7 @@ interface InChat {
 async function openSlack(running: Running, choice: NonNullable<SlackChoice>): Promise<InChat> {
   const { config, wired, store, ports, now } = running
   const slack = await createSlack({
-    mode: choice,
+    mode: modeOf(running, choice),
     apiUrl: config.SLACK_API_URL,
     talk: createTalk(ports, store),
     workspaceOf: (team) => team,
@@ -86,10 +111,18 @@ async function openSlack(running: Running, choice: NonNullable<SlackChoice>): Pr
     now,
     log: wired.log
   })
-  const host = config.HOST ?? (choice.kind === 'http' ? '0.0.0.0' : loopback)
-  const listening = await listen(host, config.PORT, [health(running, () => slack.ready()), events(() => slack)], (error) => report(running, error))
+  const host = config.HOST ?? (choice.kind === 'socket' ? loopback : '0.0.0.0')
+  const listening = await listen(host, config.PORT, [health(running, () => slack.ready()), events(() => slack), installs(slack)], (error) =>
+    report(running, error)
+  )
   await slack.start()
   return { slack, listening, close: () => closeAll(listening, slack, null) }
+}
+
+function modeOf({ config, book }: Running, choice: NonNullable<SlackChoice>): SlackMode {
+  if (choice.kind !== 'many') return choice
+  if (book === null) throw new Error('many workspaces without a book of them')
+  return { ...choice, book, words: texts[config.SEAMHAND_LANG].install }
 }
 
 /** The same app, talking to the stand-in on its own port; secrets are made for this run. */
@@ -140,6 +173,14 @@ function events(slack: () => Slack | null): Handler {
     const open = slack()
     if (open === null || (req.url ?? '').split('?')[0] !== '/slack/events') return false
     open.listener(req, res)
+    return true
+  }
+}
+
+function installs({ install }: Slack): Handler {
+  return (req, res) => {
+    if (install === null || !installPaths.includes((req.url ?? '').split('?')[0] ?? '') || req.method !== 'GET') return false
+    install(req, res)
     return true
   }
 }

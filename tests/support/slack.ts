@@ -1,5 +1,5 @@
 import { createHmac } from 'node:crypto'
-import { createServer, type IncomingMessage, request, type Server, type ServerResponse } from 'node:http'
+import { createServer, type IncomingHttpHeaders, type IncomingMessage, request, type Server, type ServerResponse } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { createSlack } from '../../src/adapters/slack/app.js'
 import type { SlackLog } from '../../src/adapters/slack/log.js'
@@ -52,8 +52,8 @@ const usual: Record<string, Loose> = {
   'conversations.history': { ok: true, messages: [] }
 }
 
-/** A small stand-in for the Web API: it checks the token and the form, and answers as it is told. */
-export async function startService(token = botToken): Promise<Service> {
+/** A small stand-in for the Web API: it checks the token (null: takes any) and the form, and answers as it is told. */
+export async function startService(token: string | null = botToken): Promise<Service> {
   const calls: Call[] = []
   const answers = new Map<string, Said | ((call: Call) => Said | Promise<Said>)>()
   const server = createServer((req, res) => void serve(req, res))
@@ -61,7 +61,8 @@ export async function startService(token = botToken): Promise<Service> {
     const method = req.url === '/hook' ? 'hook' : (req.url ?? '').replace('/api/', '')
     const call = { method, args: parsed(req, await bodyOf(req)), authorization: req.headers.authorization }
     calls.push(call)
-    if (method !== 'hook' && req.headers.authorization !== `Bearer ${token}`) return end(res, { body: { ok: false, error: 'invalid_auth' } })
+    if (method !== 'hook' && token !== null && req.headers.authorization !== `Bearer ${token}`)
+      return end(res, { body: { ok: false, error: 'invalid_auth' } })
     const set = answers.get(method)
     end(
       res,
@@ -190,6 +191,8 @@ export interface Bot {
   readonly service: Service
   readonly logged: Logged[]
   readonly deliver: (body: Loose | string, how?: How) => Promise<Reply>
+  /** A visit of a browser. */
+  readonly get: (path: string, headers?: Record<string, string>) => Promise<Visit>
   readonly close: () => Promise<void>
 }
 
@@ -203,6 +206,12 @@ export interface How {
   readonly headers?: Record<string, string>
   readonly path?: string
   readonly method?: string
+}
+
+export interface Visit {
+  readonly status: number
+  readonly text: string
+  readonly headers: IncomingHttpHeaders
 }
 
 export interface Reply {
@@ -231,7 +240,7 @@ export async function startBot(part: Partial<SlackOptions> = {}, service?: Servi
     log: arrayLog(logged),
     ...part
   })
-  const server = createServer(slack.listener)
+  const server = createServer((req, res) => (req.method === 'GET' && slack.install !== null ? slack.install : slack.listener)(req, res))
   const base = await listen(server)
   await slack.start()
   return {
@@ -240,12 +249,24 @@ export async function startBot(part: Partial<SlackOptions> = {}, service?: Servi
     service: behind,
     logged,
     deliver: (body, how = {}) => deliver(base, body, how),
+    get: (path, headers = {}) => visit(`${base}${path}`, headers),
     close: async () => {
       await slack.stop()
       await close(server)
       await behind.close()
     }
   }
+}
+
+function visit(url: string, headers: Record<string, string>): Promise<Visit> {
+  return new Promise((resolve, reject) => {
+    const sent = request(url, { agent: false, headers })
+    sent.on('error', reject)
+    sent.on('response', (response) => {
+      void bodyOf(response).then((text) => resolve({ status: response.statusCode ?? 0, text, headers: response.headers }), reject)
+    })
+    sent.end()
+  })
 }
 
 export const nowS = () => Math.floor(Date.now() / 1000)

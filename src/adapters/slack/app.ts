@@ -1,63 +1,73 @@
 import { App, HTTPReceiver } from '@slack/bolt'
 import { createChat } from './chat.js'
 import { type ClientSettings, clientOptions, createClients, whoAmI } from './clients.js'
+import { deliveryOf } from './delivery.js'
 import type { Context } from './handlers/context.js'
+import { installListener } from './install.js'
 import { frameworkLogger } from './log.js'
+import type { Loose } from './loose.js'
 import { createOut } from './out.js'
 import { httpReceiver, socketReceiver } from './receivers.js'
 import { register } from './register.js'
-import { overHttp, overSocket } from './running.js'
+import { overHttp, overSocket, type State } from './running.js'
 import { createSeen } from './seen.js'
 import { type Slack, type SlackOptions, startProblem } from './slack.js'
 import { createWork } from './work.js'
+import { manyWorkspaces, oneWorkspace, type Workspaces } from './workspaces.js'
 
 export { type Slack, SlackError, type SlackMode, type SlackOptions } from './slack.js'
 
 /** The app, with its token proved and the first answer warm. Throws a SlackError. */
 export async function createSlack(options: SlackOptions): Promise<Slack> {
-  const { mode, log, apiUrl, fetch = globalThis.fetch } = options
+  const { mode, log, apiUrl, now, fetch = globalThis.fetch } = options
   const settings: ClientSettings = { apiUrl, log, fetch }
-  const me = await whoAmI(mode.botToken, settings).catch((error: unknown) => {
-    throw startProblem('bot token', error)
-  })
-  const state = { open: false, revoked: false }
-  const context = contextOf(options, settings, me.botUserId, () => {
-    state.revoked = true
-  })
+  const workspaces = mode.kind === 'many' ? manyWorkspaces(mode.book, settings) : await provedWorkspace(mode.botToken, settings)
+  const context = contextOf(options, settings, workspaces)
   const receiver =
-    mode.kind === 'http' ? httpReceiver(mode.signingSecret, context, frameworkLogger(log)) : socketReceiver(mode.appToken, context, settings)
+    mode.kind === 'socket' ? socketReceiver(mode.appToken, context, settings) : httpReceiver(mode.signingSecret, context, frameworkLogger(log))
   const app = new App({
     receiver,
-    token: mode.botToken,
-    ...me,
+    // For each delivery anew, so that a token that was taken away is not used again.
+    authorize: (_source, body) => authorized(context, body as Loose | undefined),
     logger: frameworkLogger(log),
     clientOptions: clientOptions(settings),
     convoStore: false,
-    // Without the two ids each request would ask for them; a token verified in the constructor ends the process when it is bad.
-    tokenVerificationEnabled: false,
     deferInitialization: true
   })
   register(app, context)
   await app.init()
-  const chat = createChat(() => context.clients.posts, log)
-  return receiver instanceof HTTPReceiver ? overHttp(receiver, chat, context.work, options.now, state) : overSocket(receiver, chat, context, state)
+  const state: State = { open: false }
+  const chat = createChat(async (workspace) => (await workspaces.of(workspace))?.clients.posts ?? null, log)
+  if (!(receiver instanceof HTTPReceiver)) return overSocket(receiver, chat, context, state)
+  const install = mode.kind === 'many' ? installListener(mode, mode.words, mode.book, settings, now) : null
+  return { ...overHttp(receiver, chat, context, state), install }
 }
 
-function contextOf(options: SlackOptions, settings: ClientSettings, botUserId: string, revoked: () => void): Context {
-  const { talk, workspaceOf, room, now, log, mode, answerMs = 2000 } = options
-  const clients = createClients(mode.botToken, settings)
-  const origin = { workspaceOf, room, now }
+async function provedWorkspace(botToken: string, settings: ClientSettings): Promise<Workspaces> {
+  const me = await whoAmI(botToken, settings).catch((error: unknown) => {
+    throw startProblem('bot token', error)
+  })
+  return oneWorkspace({ ...me, botToken, clients: createClients(botToken, settings) })
+}
+
+async function authorized({ origin, workspaces }: Context, body: Loose | undefined) {
+  const member = workspaces.only ?? (await workspaces.of(deliveryOf(origin, body ?? {}).workspace))
+  if (member === null) throw new Error('not installed in this workspace')
+  const { botToken, botId, botUserId } = member
+  return { botToken, botId, botUserId }
+}
+
+function contextOf(options: SlackOptions, settings: ClientSettings, workspaces: Workspaces): Context {
+  const { talk, workspaceOf, room, now, log, answerMs = 2000 } = options
   return {
     talk,
-    origin,
-    clients,
+    origin: { workspaceOf, room, now },
+    workspaces,
     log,
-    botUserId,
     answerMs,
-    revoked,
     seen: createSeen(),
     work: createWork(),
     homes: new Set(),
-    out: createOut(clients, settings.fetch, log)
+    out: createOut(async (workspace) => (await workspaces.of(workspace))?.clients ?? null, settings.fetch, log)
   }
 }

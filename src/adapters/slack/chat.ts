@@ -25,10 +25,16 @@ const mostAlt = 2000
 const readyWaitsMs = [200, 500, 1000, 2000, 4000]
 
 /** Posts and looks up messages for the outbox. One call each: the outbox decides what is tried again. */
-export function createChat(clientOf: (workspace: string) => Clients['posts'], log: SlackLog): Chat {
+export function createChat(clientOf: (workspace: string) => Promise<Clients['posts'] | null>, log: SlackLog): Chat {
   return {
-    post: (message) => post(clientOf(message.workspace), log, message),
-    find: (workspace, channel, key, since) => find(clientOf(workspace), log, channel, key, since)
+    post: async (message) => {
+      const client = await clientOf(message.workspace)
+      return client === null ? { kind: 'refused', code: 'not_installed' } : post(client, log, message)
+    },
+    find: async (workspace, channel, key, since) => {
+      const client = await clientOf(workspace)
+      return client === null ? { kind: 'unreadable' } : find(client, log, channel, key, since)
+    }
   }
 }
 

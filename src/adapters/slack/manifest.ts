@@ -39,7 +39,8 @@ const longDescription =
 
 /** The app's manifest; with an address it takes deliveries over HTTP, without one through Socket Mode. */
 export function manifestOf(url: string | null) {
-  const endpoint = url === null ? null : `${url.replace(/\/+$/, '')}/slack/events`
+  const base = url?.replace(/\/+$/, '') ?? ''
+  const endpoint = url === null ? null : `${base}/slack/events`
   return {
     display_information: {
       name: 'Seamhand',
@@ -52,7 +53,10 @@ export function manifestOf(url: string | null) {
       bot_user: { display_name: 'Seamhand', always_online: true },
       slash_commands: slashCommands(endpoint)
     },
-    oauth_config: { scopes: { bot: scopes.map(({ scope }) => scope) } },
+    oauth_config: {
+      ...(endpoint === null ? {} : { redirect_urls: [`${base}/slack/oauth_redirect`] }),
+      scopes: { bot: scopes.map(({ scope }) => scope) }
+    },
     settings: {
       event_subscriptions: { ...(endpoint === null ? {} : { request_url: endpoint }), bot_events: [...botEvents] },
       interactivity: { is_enabled: true, ...(endpoint === null ? {} : { request_url: endpoint }) },

@@ -10,6 +10,7 @@ import { upload } from './upload.js'
 
 /** Where a message goes. */
 export interface Target {
+  readonly workspace: string
   readonly channel: string | null
   readonly user: string
   readonly thread: string | null
@@ -42,11 +43,17 @@ export function replyOf({ text, blocks, to }: Message): Loose {
   return { response_type: to === 'channel' ? 'in_channel' : 'ephemeral', text, ...(blocks.length === 0 ? {} : { blocks }) }
 }
 
-export function createOut(clients: Clients, fetch: typeof globalThis.fetch, log: SlackLog): Out {
+/** `clientsOf` a workspace: null where the app is not installed any more. */
+export function createOut(clientsOf: (workspace: string) => Promise<Clients | null>, fetch: typeof globalThis.fetch, log: SlackLog): Out {
   const bounded = boundedFetch(fetch, callMs)
-  const say = (target: Target, message: Message) => sayInChannel(clients, log, target, message)
-  const share = (delivery: Delivery, body: Loose, message: Message) =>
-    shareFiles(clients, log, { channel: delivery.channel, user: delivery.user, thread: threadOf(body) }, message)
+  const say = async (target: Target, message: Message) => {
+    const clients = await clientsOf(target.workspace)
+    return clients !== null && sayInChannel(clients, log, target, message)
+  }
+  const share = async ({ workspace, channel, user }: Delivery, body: Loose, message: Message) => {
+    const clients = message.files.length === 0 ? null : await clientsOf(workspace)
+    if (clients !== null) await shareFiles(clients, log, { workspace, channel, user, thread: threadOf(body) }, message)
+  }
   return {
     say,
     share,
@@ -63,7 +70,7 @@ export function createOut(clients: Clients, fetch: typeof globalThis.fetch, log:
         if (sent === 'sent') await share(delivery, body, message)
         if (sent !== 'gone') return sent === 'sent'
       }
-      return say({ channel: delivery.channel, user: delivery.user, thread }, message)
+      return say({ workspace: delivery.workspace, channel: delivery.channel, user: delivery.user, thread }, message)
     }
   }
 }
@@ -116,8 +123,8 @@ async function shareFiles(clients: Clients, log: SlackLog, target: Target, messa
   }
 }
 
-async function shareAlone(clients: Clients, { user }: Target, message: Message): Promise<void> {
-  const channel = await send(clients, { channel: null, user, thread: null }, message)
+async function shareAlone(clients: Clients, target: Target, message: Message): Promise<void> {
+  const channel = await send(clients, { ...target, channel: null, thread: null }, message)
   if (channel !== null) await whenAllowed(() => upload(clients, { channel, thread: null }, message.files))
 }
 

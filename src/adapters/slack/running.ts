@@ -1,23 +1,21 @@
 import type { HTTPReceiver, SocketModeReceiver } from '@slack/bolt'
 import type { Chat } from '../../bot/chat-ports.js'
-import type { Instant } from '../../core/instant.js'
 import type { Context } from './handlers/context.js'
 import { guardedListener } from './listener.js'
 import { type Slack, startProblem } from './slack.js'
-import type { Work } from './work.js'
 
-const drainMs = 9500
+const drainMs = 8500
 
 /** What changes while it runs. */
 export interface State {
   open: boolean
-  revoked: boolean
 }
 
-export function overHttp(receiver: HTTPReceiver, chat: Chat, work: Work, now: () => Instant, state: State): Slack {
+export function overHttp(receiver: HTTPReceiver, chat: Chat, { work, origin, workspaces }: Context, state: State): Slack {
   return {
     chat,
-    listener: guardedListener(receiver.requestListener, work, now),
+    install: null,
+    listener: guardedListener(receiver.requestListener, work, origin.now),
     start: async () => {
       state.open = true
     },
@@ -25,11 +23,11 @@ export function overHttp(receiver: HTTPReceiver, chat: Chat, work: Work, now: ()
       state.open = false
       await work.drained(drainMs)
     },
-    ready: () => state.open && !state.revoked
+    ready: () => state.open && workspaces.open()
   }
 }
 
-export function overSocket(receiver: SocketModeReceiver, chat: Chat, { work, log }: Context, state: State): Slack {
+export function overSocket(receiver: SocketModeReceiver, chat: Chat, { work, log, workspaces }: Context, state: State): Slack {
   const { client } = receiver
   client.on('connected', () => {
     state.open = true
@@ -40,6 +38,7 @@ export function overSocket(receiver: SocketModeReceiver, chat: Chat, { work, log
     })
   return {
     chat,
+    install: null,
     listener: (_request, response) => void response.writeHead(404).end(),
     start: async () => {
       await receiver.start().catch((error: unknown) => {
@@ -52,6 +51,6 @@ export function overSocket(receiver: SocketModeReceiver, chat: Chat, { work, log
       if (left > 0) log.warn({ left }, 'stopped with work unfinished')
       await receiver.stop()
     },
-    ready: () => state.open && !state.revoked
+    ready: () => state.open && workspaces.open()
   }
 }

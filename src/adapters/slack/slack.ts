@@ -1,13 +1,18 @@
 import type { RequestListener } from 'node:http'
 import type { Chat } from '../../bot/chat-ports.js'
 import type { Talk } from '../../bot/talk/talk.js'
+import type { InstallWords } from '../../bot/text/install-words.js'
 import type { Instant } from '../../core/instant.js'
+import type { InstallSettings } from './install.js'
 import type { SlackLog } from './log.js'
 import { describe, serviceCode } from './problem.js'
+import type { InstallationBook } from './workspaces.js'
 
 export type SlackMode =
   | { readonly kind: 'http'; readonly signingSecret: string; readonly botToken: string }
   | { readonly kind: 'socket'; readonly botToken: string; readonly appToken: string }
+  /** Many workspaces, over HTTP. */
+  | ({ readonly kind: 'many'; readonly book: InstallationBook; readonly words: InstallWords } & InstallSettings)
 
 export interface SlackOptions {
   readonly mode: SlackMode
@@ -27,6 +32,8 @@ export interface SlackOptions {
 export interface Slack {
   /** `POST /slack/events`; with Socket Mode everything is 404. */
   readonly listener: RequestListener
+  /** `GET /slack/install` and `/slack/oauth_redirect`; null with one workspace. */
+  readonly install: RequestListener | null
   readonly chat: Chat
   start(): Promise<void>
   /** Waits for what was accepted, at most 10 s. */

@@ -4,6 +4,7 @@ import { decision } from './en/decision.js'
 import { findings } from './en/findings.js'
 import { fixes } from './en/fixes.js'
 import { frame } from './en/frame.js'
+import { install } from './en/install.js'
 import { labels } from './en/labels.js'
 import { parts } from './en/parts.js'
 import { posts } from './en/posts.js'
@@ -13,4 +14,4 @@ import { toSay } from './en/to-say.js'
 import type { Text } from './text.js'
 import { usages } from './usages.js'
 
-export const en: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, labels, refusal, talk, toSay, usages }
+export const en: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, install, labels, refusal, talk, toSay, usages }

@@ -4,6 +4,7 @@ import { decision } from './es/decision.js'
 import { findings } from './es/findings.js'
 import { fixes } from './es/fixes.js'
 import { frame } from './es/frame.js'
+import { install } from './es/install.js'
 import { labels } from './es/labels.js'
 import { parts } from './es/parts.js'
 import { posts } from './es/posts.js'
@@ -13,4 +14,4 @@ import { toSay } from './es/to-say.js'
 import { usages } from './es/usages.js'
 import type { Text } from './text.js'
 
-export const es: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, labels, refusal, talk, toSay, usages }
+export const es: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, install, labels, refusal, talk, toSay, usages }

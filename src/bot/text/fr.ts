@@ -4,6 +4,7 @@ import { decision } from './fr/decision.js'
 import { findings } from './fr/findings.js'
 import { fixes } from './fr/fixes.js'
 import { frame } from './fr/frame.js'
+import { install } from './fr/install.js'
 import { labels } from './fr/labels.js'
 import { parts } from './fr/parts.js'
 import { posts } from './fr/posts.js'
@@ -13,4 +14,4 @@ import { toSay } from './fr/to-say.js'
 import { usages } from './fr/usages.js'
 import type { Text } from './text.js'
 
-export const fr: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, labels, refusal, talk, toSay, usages }
+export const fr: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, install, labels, refusal, talk, toSay, usages }

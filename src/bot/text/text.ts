@@ -4,6 +4,7 @@ import type { Outcome } from '../../core/outcome.js'
 import type { ErrorCode, FindingId } from '../answer.js'
 import type { DayPictureWords } from './day-picture-words.js'
 import type { DayWords } from './day-words.js'
+import type { InstallWords } from './install-words.js'
 import type { LabelId } from './labels.js'
 import type { CouponWords, FoamWords, HelpWords, KitWords, LaidWords, PersonWords, ProbeWords, SiteWords, StripWords } from './part-words.js'
 import type { PostWords } from './post-words.js'
@@ -142,6 +143,7 @@ export interface Text {
   /** One line each for help. */
   readonly commands: Readonly<Record<CommandName, string>>
   readonly cautions: Readonly<Record<Caution, string>>
+  readonly install: InstallWords
   readonly labels: Readonly<Record<LabelId, string>>
   readonly frame: FrameWords
   readonly decision: DecisionWords

@@ -11,7 +11,7 @@ beforeEach(async () => {
   service = await startService()
   logged = []
   const clients = createClients(botToken, { apiUrl: service.apiUrl, log: arrayLog(logged), fetch })
-  chat = createChat(() => clients.posts, arrayLog(logged))
+  chat = createChat(async () => clients.posts, arrayLog(logged))
 })
 afterEach(() => service.close())
 

@@ -10,14 +10,19 @@ export const handledEvents = ['message', 'app_mention', 'app_home_opened', 'app_
 
 export async function onEvent(context: Context, body: Loose): Promise<void> {
   const type = textAt(body, 'event', 'type')
-  if (type === 'app_uninstalled' || type === 'tokens_revoked') return revoked(context, type)
+  if (type === 'app_uninstalled' || type === 'tokens_revoked') return revoked(context, body, type)
   if (type === 'app_home_opened') return homeOpened(context, body)
   if (type === 'message' || type === 'app_mention') return spoken(context, body, type)
 }
 
-function revoked(context: Context, type: string): void {
-  context.log.error({ type }, 'the service took the token away')
-  context.revoked()
+/** Of revoked tokens only the bot's own counts. Which workspace, and when, the service says. */
+async function revoked({ log, origin, workspaces }: Context, body: Loose, type: string): Promise<void> {
+  const bots = at(body, 'event', 'tokens', 'bot')
+  if (type === 'tokens_revoked' && Array.isArray(bots) && bots.length === 0) return
+  const { workspace } = deliveryOf(origin, body)
+  log.error({ type, workspace }, 'the service took the token away')
+  const time = at(body, 'event_time')
+  await workspaces.revoked(workspace, typeof time === 'number' && Number.isSafeInteger(time) ? time : origin.now())
 }
 
 async function homeOpened(context: Context, body: Loose): Promise<void> {
@@ -26,10 +31,11 @@ async function homeOpened(context: Context, body: Loose): Promise<void> {
 
 /** A mention, or a message in a direct conversation: answered where it was said. */
 async function spoken(context: Context, body: Loose, type: string): Promise<void> {
-  const { botUserId, origin, seen, talk } = context
+  const { origin, seen, talk, workspaces } = context
   const event = at(body, 'event') as Loose
-  if (!isAPersons(event, botUserId) || (type === 'message' && event.channel_type !== 'im')) return
   const delivery = deliveryOf(origin, body)
+  const botUserId = (await workspaces.of(delivery.workspace))?.botUserId ?? ''
+  if (!isAPersons(event, botUserId) || (type === 'message' && event.channel_type !== 'im')) return
   const first = seen.first(delivery.claim)
   if (!first) return
   const text = typedText(withoutMention(textAt(event, 'text') ?? '', botUserId))

@@ -6,11 +6,12 @@ const mostHomes = 10_000
 
 /** Publishes a person's home as a whole: on a phone the state of an old one does not survive an update. */
 export async function publishHome(context: Context, delivery: Delivery): Promise<void> {
-  const { clients, homes, log, talk } = context
+  const { workspaces, homes, log, talk } = context
   if (homes.size < mostHomes) homes.add(keyOf(delivery))
   try {
     const view = await talk.home({ ...delivery, channel: null, claim: null })
-    await clients.posts.views.publish({ user_id: delivery.user, view })
+    const member = await workspaces.of(delivery.workspace)
+    await member?.clients.posts.views.publish({ user_id: delivery.user, view })
   } catch (error) {
     log.warn(describe(error), 'home not published')
   }

@@ -43,15 +43,17 @@ async function finish(context: Context, delivery: Delivery, body: Loose, pressed
     if (!(await out.answer(delivery, body, pressed.message))) seen.forget(delivery.claim)
     return
   }
-  const problem = await openForm(context, body, pressed.view)
+  const problem = await openForm(context, delivery, body, pressed.view)
   if (problem !== null) await out.answer(delivery, body, talk.failed(delivery, problem))
 }
 
 /** Null when it is open. Over an open form the new one is laid on top. */
-async function openForm({ clients, log }: Context, body: Loose, view: ModalView): Promise<unknown> {
+async function openForm({ workspaces, log }: Context, { workspace }: Delivery, body: Loose, view: ModalView): Promise<unknown> {
   const trigger_id = textAt(body, 'trigger_id') ?? ''
-  const { views } = clients.triggers
   try {
+    const member = await workspaces.of(workspace)
+    if (member === null) return null
+    const { views } = member.clients.triggers
     if (textAt(body, 'view', 'type') === 'modal') await views.push({ trigger_id, view })
     else await views.open({ trigger_id, view })
     return null

@@ -30,9 +30,12 @@ async function finish({ out, seen }: Context, delivery: Delivery, result: Submit
     result.kind === 'errors'
       ? // The form is closed: what was wrong is all that can still be said, and nothing was logged.
         await out.say(
-          { channel: delivery.channel, user: delivery.user, thread: null },
+          { workspace: delivery.workspace, channel: delivery.channel, user: delivery.user, thread: null },
           { text: Object.values(result.errors).join('\n'), blocks: [], to: 'asker', files: [] }
         )
-      : await out.say({ channel: result.channel ?? delivery.channel, user: delivery.user, thread: null }, result.message)
+      : await out.say(
+          { workspace: delivery.workspace, channel: result.channel ?? delivery.channel, user: delivery.user, thread: null },
+          result.message
+        )
   if (!said) seen.forget(delivery.claim)
 }
