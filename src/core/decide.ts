@@ -23,13 +23,22 @@ interface Judge {
   readonly check: Rule['check']
 }
 
+type Judges = Readonly<Record<Activity, readonly Judge[]>>
+
 /** In order of rule, the last thing that findings are sorted by. */
 const ids = (Object.keys(rules) as RuleId[]).sort()
-const judges: Readonly<Record<Activity, readonly Judge[]>> = {
+const judges: Judges = {
   spray: judgesOf(['spray', 'people']),
   lay: judgesOf(['lay', 'people']),
   weld: judgesOf(['weld', 'people']),
   people: judgesOf(['people'])
+}
+/** Without the checklist. */
+const weatherJudges: Judges = {
+  spray: ofWeather(judges.spray),
+  lay: ofWeather(judges.lay),
+  weld: ofWeather(judges.weld),
+  people: ofWeather(judges.people)
 }
 
 function judgesOf(list: readonly Activity[]): Judge[] {
@@ -40,6 +49,10 @@ function judgesOf(list: readonly Activity[]): Judge[] {
       return group === undefined ? [] : [{ rule, activity, group, check }]
     })
   })
+}
+
+function ofWeather(list: readonly Judge[]): readonly Judge[] {
+  return list.filter(({ group }) => group !== 'checklist')
 }
 
 /** Runs every rule of an activity, and of `people` beside it. Pure: the same facts and sheet give the same decision. */
@@ -64,12 +77,40 @@ export function decide(activity: Activity, facts: Facts, sheet: LimitsSheet): De
     conditions: ranking(conditions),
     checklist: ranking(checklist),
     people: ranking(people),
-    findings: ranked[3].concat(ranked[2], ranked[1], ranked[0])
+    findings: inOrder(ranked)
   }
+}
+
+/**
+ * The findings of conditions and people of every activity, in the order of `decide`, without the checklist; those of people are
+ * the same ones everywhere. Pure.
+ */
+export function weatherFindings(facts: Facts, sheet: LimitsSheet): Readonly<Record<Activity, readonly Finding<RuleId>[]>> {
+  const findingOf = ({ rule, activity, group, check }: Judge): Finding<RuleId> | null => {
+    const verdict = check(facts, sheet, activity)
+    return verdict === null ? null : found(rule, activity, group, verdict)
+  }
+  const ofPeople = weatherJudges.people.map(findingOf)
+  const of = (activity: Activity): readonly Finding<RuleId>[] => {
+    const ranked: Ranked = [[], [], [], []]
+    let next = 0
+    for (const judge of weatherJudges[activity]) {
+      const finding = judge.group === 'people' ? (ofPeople[next++] ?? null) : findingOf(judge)
+      if (finding !== null) insert(ranked[rank[finding.outcome]] as Finding<RuleId>[], finding)
+    }
+    return inOrder(ranked)
+  }
+  return { spray: of('spray'), lay: of('lay'), weld: of('weld'), people: of('people') }
 }
 
 /** Findings by rank of their outcome. Kept apart while they come in: a plan asks for thousands of decisions, and sorting is what costs. */
 type Ranked = [Finding<RuleId>[], Finding<RuleId>[], Finding<RuleId>[], Finding<RuleId>[]]
+
+/** Nearly always most lists are empty, and of one kind only nothing is copied. */
+function inOrder([go, caution, unknown, noGo]: Ranked): readonly Finding<RuleId>[] {
+  if (noGo.length + unknown.length + caution.length === 0) return go
+  return noGo.concat(unknown, caution, go)
+}
 
 function ranking(order: number): Outcome {
   return outcomes[order] as Outcome

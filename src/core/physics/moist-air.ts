@@ -24,13 +24,15 @@ export function conductivity(tK: number): number {
   return (airHeat + 1.25 * gasConstant) * viscosity(tK)
 }
 
+const critical = { airK: 132, waterK: 647.3, airAtm: 36.4, waterAtm: 218 } as const
+const rootOfKelvins = Math.sqrt(critical.airK * critical.waterK)
+const pressures = (critical.airAtm * critical.waterAtm) ** (1 / 3)
+const temperatures = (critical.airK * critical.waterK) ** (5 / 12)
+const masses = Math.sqrt(1 / airKgKmol + 1 / waterKgKmol)
+
 /** Diffusivity of water vapour in air, m²/s (Slattery & Bird); pressure in hPa. */
 export function diffusivity(tK: number, pressureHpa: number): number {
-  const critical = { airK: 132, waterK: 647.3, airAtm: 36.4, waterAtm: 218 } as const
-  const reducedT = tK / Math.sqrt(critical.airK * critical.waterK)
-  const pressures = (critical.airAtm * critical.waterAtm) ** (1 / 3)
-  const temperatures = (critical.airK * critical.waterK) ** (5 / 12)
-  const masses = Math.sqrt(1 / airKgKmol + 1 / waterKgKmol)
+  const reducedT = tK / rootOfKelvins
   return ((3.64e-4 * reducedT ** 2.334 * pressures * temperatures * masses) / (pressureHpa / 1013.25)) * 1e-4
 }
 

@@ -30,6 +30,8 @@ export interface WbgtState {
 const globe = { emissivity: 0.95, albedo: 0.05, diameterM: 0.0508 } as const
 const wick = { emissivity: 0.95, albedo: 0.4, diameterM: 0.007, lengthM: 0.0254 } as const
 const ground = { emissivity: 0.999, albedo: 0.45 } as const
+const prandtlOfGlobe = prandtl ** 0.3333
+const prandtlOfWick = prandtl ** 0.44
 /** Saturation in air instead of pure vapour (Buck 1981). */
 const enhancement = 1.004
 /** W/m²: a beam can be no stronger than the sun outside the atmosphere in January, 1367 × 1.033 (FAO-56 eq. 23). */
@@ -40,16 +42,16 @@ interface Surroundings {
   readonly vapourHpa: number
   readonly pressureHpa: number
   readonly windMs: number
-  readonly sunWm2: number
-  readonly direct: number
-  readonly cos: number
+  /** Sun taken in by the globe and by the wick, from above and from the ground, W/m² of their surface. */
+  readonly globeSunWm2: number
+  readonly wickSunWm2: number
   /** Long-wave from sky above and ground below, mean of the two, W/m². */
   readonly longWm2: number
 }
 
 /**
  * Outdoor wet-bulb globe temperature, °C, with globe and natural wet bulb. RangeError outside `WbgtInput`, or for more direct sun
- * than there is. Source: Liljegren et al. 2008, J. Occup. Environ. Hyg. 5:645–655; the balances are solved by halving.
+ * than there is. Source: Liljegren et al. 2008, J. Occup. Environ. Hyg. 5:645–655; the balances are solved to a billionth of a kelvin.
  */
 export function wbgt(input: WbgtInput): WbgtState {
   return wbgtAt2m({ ...input, windKmh: windAt2mKmh(input.windKmh, input.sunWm2, input.cosZenith) })
@@ -58,8 +60,9 @@ export function wbgt(input: WbgtInput): WbgtState {
 /** The same with `windKmh` at 2 m. */
 export function wbgtAt2m(input: WbgtInput): WbgtState {
   const around = surroundings(input)
-  const globeC = halved(around.airK - 60, around.airK + 250, (tK) => globeGain(tK, around)) - 273.15
-  const naturalWetBulbC = halved(Math.max(165, around.airK - 80), boilsBelow(around), (tK) => wickGain(tK, around)) - 273.15
+  const globeC = balanced(around.airK - 60, around.airK + 250, around.airK, (tK) => globeGain(tK, around)) - 273.15
+  const [coldestK, hottestK] = [Math.max(165, around.airK - 80), boilsBelow(around)]
+  const naturalWetBulbC = balanced(coldestK, hottestK, Math.min(around.airK, hottestK), (tK) => wickGain(tK, around)) - 273.15
   return { wbgtC: 0.7 * naturalWetBulbC + 0.2 * globeC + 0.1 * input.airC, globeC, naturalWetBulbC }
 }
 
@@ -83,38 +86,45 @@ function surroundings(input: WbgtInput): Surroundings {
       `directFraction ${directFraction} makes a beam of ${Math.round(beamWm2)} W/m², the sun has ${strongestBeamWm2}`
     )
   }
-  return { airK, vapourHpa, pressureHpa, windMs: Math.max(0.13, windKmh / 3.6), sunWm2, direct, cos: cosZenith, longWm2 }
+  const globeSunWm2 = onGlobe(sunWm2, direct, cosZenith)
+  return { airK, vapourHpa, pressureHpa, windMs: Math.max(0.13, windKmh / 3.6), globeSunWm2, wickSunWm2: onWick(sunWm2, direct, cosZenith), longWm2 }
+}
+
+function onGlobe(sunWm2: number, direct: number, cos: number): number {
+  const beam = direct === 0 ? 0 : direct * (1 / (2 * cos) - 1)
+  return (sunWm2 / 2) * (1 - globe.albedo) * (beam + 1 + ground.albedo)
+}
+
+function onWick(sunWm2: number, direct: number, cos: number): number {
+  const end = wick.diameterM / (4 * wick.lengthM)
+  const beam = direct === 0 ? 0 : direct * (Math.sqrt(1 - cos ** 2) / (cos * Math.PI) + end)
+  return (1 - wick.albedo) * sunWm2 * ((1 - direct) * (1 + end) + beam + ground.albedo)
 }
 
 function saturationHpa(tK: number): number {
   return (enhancement * saturationWaterPa(tK - 273.15)) / 100
 }
 
-/** Heat that a globe of `tK` gains, W/m² of its surface: sun from above and from the ground, long-wave, convection. */
-function globeGain(tK: number, { airK, pressureHpa, windMs, sunWm2, direct, cos, longWm2 }: Surroundings): number {
+/** Heat that a globe of `tK` gains, W/m² of its surface: sun, long-wave, convection. */
+function globeGain(tK: number, { airK, pressureHpa, windMs, globeSunWm2, longWm2 }: Surroundings): number {
   const meanK = (tK + airK) / 2
   const reynolds = (windMs * density(meanK, pressureHpa) * globe.diameterM) / viscosity(meanK)
-  const hWm2K = ((2 + 0.6 * Math.sqrt(reynolds) * prandtl ** 0.3333) * conductivity(meanK)) / globe.diameterM
-  const beam = direct === 0 ? 0 : direct * (1 / (2 * cos) - 1)
-  const sun = (sunWm2 / 2) * (1 - globe.albedo) * (beam + 1 + ground.albedo)
-  return sun + globe.emissivity * (longWm2 - stefanBoltzmann * tK ** 4) - hWm2K * (tK - airK)
+  const hWm2K = ((2 + 0.6 * Math.sqrt(reynolds) * prandtlOfGlobe) * conductivity(meanK)) / globe.diameterM
+  return globeSunWm2 + globe.emissivity * (longWm2 - stefanBoltzmann * tK ** 4) - hWm2K * (tK - airK)
 }
 
 /** The same for a wet wick, with the heat that evaporation takes. */
 function wickGain(tK: number, around: Surroundings): number {
-  const { airK, vapourHpa, pressureHpa, windMs, sunWm2, direct, cos, longWm2 } = around
+  const { airK, vapourHpa, pressureHpa, windMs, wickSunWm2, longWm2 } = around
   const meanK = (tK + airK) / 2
   const rho = density(meanK, pressureHpa)
   const mu = viscosity(meanK)
   const reynolds = (windMs * rho * wick.diameterM) / mu
-  const hWm2K = (0.281 * reynolds ** 0.6 * prandtl ** 0.44 * conductivity(meanK)) / wick.diameterM
-  const end = wick.diameterM / (4 * wick.lengthM)
-  const beam = direct === 0 ? 0 : direct * (Math.sqrt(1 - cos ** 2) / (cos * Math.PI) + end)
-  const sun = (1 - wick.albedo) * sunWm2 * ((1 - direct) * (1 + end) + beam + ground.albedo)
+  const hWm2K = (0.281 * reynolds ** 0.6 * prandtlOfWick * conductivity(meanK)) / wick.diameterM
   const wetHpa = saturationHpa(tK)
   const schmidt = mu / (rho * diffusivity(meanK, pressureHpa))
   const coolingK = (evaporationHeat(meanK) / psychrometricHeat) * ((wetHpa - vapourHpa) / (pressureHpa - wetHpa)) * (prandtl / schmidt) ** 0.56
-  return sun + wick.emissivity * (longWm2 - stefanBoltzmann * tK ** 4) - hWm2K * (tK - airK + coolingK)
+  return wickSunWm2 + wick.emissivity * (longWm2 - stefanBoltzmann * tK ** 4) - hWm2K * (tK - airK + coolingK)
 }
 
 /** Warmest wick to look at, K: 60 K above the air, and below boiling. */
@@ -124,14 +134,30 @@ function boilsBelow({ airK, pressureHpa }: Surroundings): number {
   return Math.min(airK + 60, boilingC + 272.5)
 }
 
-/** Where a gain that falls with temperature is nought, K; 40 halvings of at most 310 K leave less than a billionth of one. */
-function halved(lowK: number, highK: number, gain: (tK: number) => number): number {
+/** A move this small, K, is followed by one of its square or so: less than a billionth of a kelvin is left. */
+const closeK = 1e-6
+/** Secants are done in six or so; from here on halving, which ends in any case: 40 halvings of at most 310 K leave less than a billionth. */
+const mostSecants = 20
+const mostSteps = 60
+
+/** Where a gain that falls with temperature is nought, K, between two bounds: secants from `startK` on, halving where they would leave the bounds. */
+function balanced(lowK: number, highK: number, startK: number, gain: (tK: number) => number): number {
   let low = lowK
   let high = highK
-  for (let step = 0; step < 40; step += 1) {
-    const middle = (low + high) / 2
-    if (gain(middle) > 0) low = middle
-    else high = middle
+  let at = startK
+  let before = gain(startK)
+  let moveK = before > 0 ? 1 : -1
+  if (before > 0) low = startK
+  else high = startK
+  for (let step = 0; step < mostSteps; step += 1) {
+    if (!(at + moveK > low && at + moveK < high) || step >= mostSecants) moveK = (low + high) / 2 - at
+    at += moveK
+    if (Math.abs(moveK) < closeK && step < mostSecants) break
+    const now = gain(at)
+    if (now > 0) low = at
+    else high = at
+    moveK *= now / (before - now)
+    before = now
   }
-  return (low + high) / 2
+  return at
 }

@@ -1,4 +1,4 @@
-import { decide } from '../decide.js'
+import { weatherFindings } from '../decide.js'
 import type { Facts } from '../facts.js'
 import type { Activity, Finding } from '../finding.js'
 import type { Fix } from '../fix.js'
@@ -7,7 +7,7 @@ import { gather } from '../gather/gather.js'
 import type { Memory } from '../gather/memory.js'
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
-import { type Outcome, worst } from '../outcome.js'
+import type { Outcome } from '../outcome.js'
 import type { RoofSeries } from '../roof/series.js'
 import type { RuleId } from '../rules/index.js'
 import type { Forecast } from '../weather/forecast.js'
@@ -54,21 +54,24 @@ export function moments(
   const sun = sunEvents(memory.settings, date)
   return instants.map((at) => {
     const facts = gather(memory, forecast, sun, sheet, at, now, roof)
-    const of = (activity: Activity) => judged(activity, facts, sheet)
+    const found = weatherFindings(facts, sheet)
+    const of = (activity: Activity) => judged(activity, at, found[activity])
     return { facts, of: { spray: of('spray'), lay: of('lay'), weld: of('weld'), people: of('people') } }
   })
 }
 
-function judged(activity: Activity, facts: Facts, sheet: LimitsSheet): Quarter {
-  const { findings } = decide(activity, facts, sheet)
-  const weather = findings.filter(({ group }) => group !== 'checklist')
-  const kept = weather.filter((finding) => !isSetAside(finding))
-  const outcome = outcomeOf(activity, kept)
-  const deciding = kept.filter((finding) => finding.outcome === outcome && decidesAlone(activity, finding))
+const nothingToRead: readonly ToRead[] = []
+
+function judged(activity: Activity, at: Instant, findings: readonly Finding<RuleId>[]): Quarter {
+  const toRead = findings.some(isSetAside) ? findings.filter(isSetAside).map(({ rule, fix }) => ({ rule, fix })) : nothingToRead
+  const kept = toRead.length === 0 ? findings : findings.filter((finding) => !isSetAside(finding))
+  // Those of the worst outcome come first, so that the first that decides alone tells it.
+  const first = kept.find((finding) => decidesAlone(activity, finding)) ?? null
+  const outcome = first?.outcome ?? 'go'
   // Where all is go the tightest number tells more than a plain yes.
-  const numbered = outcome === 'go' ? deciding.find(({ ease }) => ease !== null) : undefined
-  const toRead = weather.filter(isSetAside).map(({ rule, fix }) => ({ rule, fix }))
-  return { at: facts.at, outcome, binding: numbered ?? deciding[0] ?? null, findings: kept, toRead }
+  const numbered =
+    outcome === 'go' ? kept.find((finding) => finding.ease !== null && finding.outcome === 'go' && decidesAlone(activity, finding)) : undefined
+  return { at, outcome, binding: numbered ?? first, findings: kept, toRead }
 }
 
 function isSetAside({ rule, outcome, value }: Finding<RuleId>): boolean {
@@ -78,8 +81,4 @@ function isSetAside({ rule, outcome, value }: Finding<RuleId>): boolean {
 /** As `decide` has it: people `no-go` stops every activity, anything less of theirs is shown beside it. */
 function decidesAlone(activity: Activity, { group, outcome }: Finding<RuleId>): boolean {
   return activity === 'people' || group === 'conditions' || outcome === 'no-go'
-}
-
-function outcomeOf(activity: Activity, findings: readonly Finding<RuleId>[]): Outcome {
-  return worst(findings.filter((finding) => decidesAlone(activity, finding)).map(({ outcome }) => outcome))
 }
