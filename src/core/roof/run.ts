@@ -2,7 +2,7 @@ import { fadeS } from '../weather/local.js'
 import type { Drive } from './drive.js'
 import { type Grid, interiorC } from './grid.js'
 import { stepS } from './nodes.js'
-import { apply, at, balance, shift, slots, sweepDown, sweepUp, type Told, water } from './step.js'
+import { apply, at, balance, firstCellC, settle, shift, slots, type Told, water } from './step.js'
 import type { Surface } from './surface.js'
 
 export interface Start {
@@ -48,23 +48,23 @@ export function runSurface(surface: Surface, grid: Grid, drive: Drive, start: St
   const surfaceC = new Float64Array(steps + 1)
   const unreadC = new Float64Array(steps + 1)
   const filmMm = new Float64Array(steps + 1)
-  const cellC = profile(grid, start)
-  const scratch = new Float64Array(grid.cells)
+  const startC = profile(grid, start)
+  const modes = inModes(grid, startC)
   const now = new Float64Array(slots)
   const fade = Math.exp(-stepS / fadeS)
   now[at.surfaceC] = start.surfaceC + start.movedK
   now[at.filmMm] = Math.min(surface.filmMaxMm, start.filmMm)
   now[at.excessK] = 1
+  let belowC = firstCellC(grid, modes)
   let next = 0
   let nextStep = told[0]?.step ?? steps
   for (let j = -1; j < steps; j += 1) {
     if (j >= 0) {
       now[at.readK] = (now[at.readK] as number) * fade
       now[at.filmMm] = (now[at.filmMm] as number) + (drive.rainMm[j] as number)
-      sweepUp(grid, cellC, scratch)
-      balance(surface, grid, drive, j, scratch[0] as number, now)
+      balance(surface, grid, drive, j, belowC, now)
       water(surface.filmMaxMm, drive.rainMm[j] as number, now)
-      sweepDown(grid, cellC, scratch, now)
+      belowC = settle(grid, modes, now)
       shift(drive.airC[j] as number, now)
     }
     while (nextStep <= j) {
@@ -76,18 +76,37 @@ export function runSurface(surface: Surface, grid: Grid, drive: Drive, start: St
     surfaceC[j + 1] = (now[at.surfaceC] as number) + (now[at.shiftK] as number)
     filmMm[j + 1] = now[at.filmMm] as number
   }
-  return { surfaceC, unreadC, filmMm, ledger: ledgerOf(now) }
+  return { surfaceC, unreadC, filmMm, ledger: ledgerOf(now, heatOf(grid, startC, modes, now[at.sumC] as number, steps)) }
 }
 
-function ledgerOf(now: Float64Array): Ledger {
+/** Cells as modes: what they differ from their rest. */
+function inModes({ toModes, restC }: Grid, cellC: Float64Array): Float64Array {
+  return Float64Array.from(toModes, (row) => row.reduce((sum, share, i) => sum + share * ((cellC[i] as number) - (restC[i] as number)), 0))
+}
+
+/** What the build-up stored over a run, and what came from the room below: the last cell's sum follows from those of the modes, which fade. */
+function heatOf(grid: Grid, startC: Float64Array, modes: Float64Array, sumC: number, steps: number): Pick<Ledger, 'interiorJ' | 'storedJ'> {
+  const { cells, perStep, conductance, toCells, restC, fade, taken } = grid
+  const began = inModes(grid, startC)
+  // Of m′ = fade·m + taken·C over all steps: (1 − fade)·Σm′ = fade·(m₀ − m) + taken·ΣC.
+  const sums = modes.map((mode, k) => ((fade[k] as number) * ((began[k] as number) - mode) + (taken[k] as number) * sumC) / (1 - (fade[k] as number)))
+  const cellOf = (cell: number, of: Float64Array) => (toCells[cell] as Float64Array).reduce((sum, share, k) => sum + share * (of[k] as number), 0)
+  const stored = perStep.map((each, i) => each * ((restC[i] as number) + cellOf(i, modes) - (startC[i] as number)))
+  const lastSumC = steps * (restC[cells - 1] as number) + cellOf(cells - 1, sums)
+  return {
+    interiorJ: (conductance[cells] as number) * (steps * interiorC - lastSumC) * stepS,
+    storedJ: stored.reduce((sum, each) => sum + each, 0) * stepS
+  }
+}
+
+function ledgerOf(now: Float64Array, heat: Pick<Ledger, 'interiorJ' | 'storedJ'>): Ledger {
   const sum = (slot: number) => now[slot] as number
   return {
     sunJ: sum(at.sun) * stepS,
     longWaveJ: sum(at.longWave) * stepS,
     convectionJ: sum(at.convection) * stepS,
     latentJ: sum(at.latent) * stepS,
-    interiorJ: sum(at.interior) * stepS,
-    storedJ: sum(at.stored) * stepS,
+    ...heat,
     dewMm: sum(at.dew),
     rainMm: sum(at.rain),
     evaporatedMm: sum(at.evaporated),

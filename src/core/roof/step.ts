@@ -1,7 +1,7 @@
 import { latentMjKg } from '../physics/evaporation.js'
 import { stefanBoltzmann } from '../physics/sky.js'
 import type { Drive } from './drive.js'
-import { type Grid, interiorC } from './grid.js'
+import type { Grid } from './grid.js'
 import { stepS } from './nodes.js'
 import type { Surface } from './surface.js'
 import { vapourTable } from './vapour.js'
@@ -38,25 +38,21 @@ export const at = {
   longWave: 5,
   convection: 6,
   latent: 7,
-  interior: 8,
-  stored: 9,
-  dew: 10,
-  rain: 11,
-  evaporated: 12,
-  runOff: 13,
-  readK: 14,
-  excessK: 15
+  sumC: 8,
+  dew: 9,
+  rain: 10,
+  evaporated: 11,
+  runOff: 12,
+  readK: 13,
+  excessK: 14
 } as const
-export const slots = 16
+export const slots = 15
 
-/** Eliminates the build-up from the bottom up: what each cell would have if the one above stood at 0 °C. */
-export function sweepUp({ cells, perStep, conductance, inverse }: Grid, cellC: Float64Array, beta: Float64Array): void {
-  let carried = (conductance[cells] as number) * interiorC
-  for (let i = cells - 1; i >= 0; i -= 1) {
-    const own = ((perStep[i] as number) * (cellC[i] as number) + carried) * (inverse[i] as number)
-    beta[i] = own
-    carried = (conductance[i] as number) * own
-  }
+/** What the first cell would have at the end of a step, were the surface at 0 °C. */
+export function firstCellC({ cells, given, restC }: Grid, modes: Float64Array): number {
+  let sum = restC[0] as number
+  for (let k = 0; k < cells; k += 1) sum += (given[k] as number) * (modes[k] as number)
+  return sum
 }
 
 /** The temperature at which the surface's heat flows are in balance at the end of a step, and the water it then takes up or gives off. */
@@ -122,18 +118,17 @@ export function water(filmMaxMm: number, rainMm: number, now: Float64Array): voi
   now[at.filmMm] = Math.min(filmMaxMm, film)
 }
 
-/** Gives every cell its new temperature, from the surface down. */
-export function sweepDown({ cells, perStep, conductance, alpha }: Grid, cellC: Float64Array, beta: Float64Array, now: Float64Array): void {
-  let above = now[at.surfaceC] as number
-  let stored = 0
-  for (let i = 0; i < cells; i += 1) {
-    const was = cellC[i] as number
-    above = (alpha[i] as number) * above + (beta[i] as number)
-    cellC[i] = above
-    stored += (perStep[i] as number) * (above - was)
+/** Takes every mode through a step that ends with the surface as it is now; what `firstCellC` then is for the next one. */
+export function settle({ cells, fade, taken, given, restC }: Grid, modes: Float64Array, now: Float64Array): number {
+  const surfaceC = now[at.surfaceC] as number
+  let sum = restC[0] as number
+  for (let k = 0; k < cells; k += 1) {
+    const mode = (fade[k] as number) * (modes[k] as number) + (taken[k] as number) * surfaceC
+    modes[k] = mode
+    sum += (given[k] as number) * mode
   }
-  now[at.stored] = (now[at.stored] as number) + stored
-  now[at.interior] = (now[at.interior] as number) + (conductance[cells] as number) * (interiorC - above)
+  now[at.sumC] = (now[at.sumC] as number) + surfaceC
+  return sum
 }
 
 /** What a reading was off by, fading, and no more than in step with how far the surface is from the air: of the sun's error none is left at night. */
