@@ -1,8 +1,7 @@
-import { fadeS } from '../weather/local.js'
 import type { Drive } from './drive.js'
 import { type Grid, interiorC } from './grid.js'
 import { stepS } from './nodes.js'
-import { apply, at, balance, firstCellC, settle, shift, slots, type Told, water } from './step.js'
+import { apply, march, type Rows, type State, type Sums, type Told } from './step.js'
 import type { Surface } from './surface.js'
 
 export interface Start {
@@ -26,12 +25,7 @@ interface Ledger {
   readonly runOffMm: number
 }
 
-export interface Run {
-  /** At the start and at the end of each step. */
-  readonly surfaceC: Float64Array
-  /** The same without the shift of a reading. */
-  readonly unreadC: Float64Array
-  readonly filmMm: Float64Array
+export interface Run extends Rows {
   readonly ledger: Ledger
 }
 
@@ -45,38 +39,38 @@ export interface Run {
  */
 export function runSurface(surface: Surface, grid: Grid, drive: Drive, start: Start, told: readonly Told[]): Run {
   const { steps } = drive
-  const surfaceC = new Float64Array(steps + 1)
-  const unreadC = new Float64Array(steps + 1)
-  const filmMm = new Float64Array(steps + 1)
+  const rows = { surfaceC: new Float64Array(steps + 1), unreadC: new Float64Array(steps + 1), filmMm: new Float64Array(steps + 1) }
   const startC = profile(grid, start)
-  const modes = inModes(grid, startC)
-  const now = new Float64Array(slots)
-  const fade = Math.exp(-stepS / fadeS)
-  now[at.surfaceC] = start.surfaceC + start.movedK
-  now[at.filmMm] = Math.min(surface.filmMaxMm, start.filmMm)
-  now[at.excessK] = 1
-  let belowC = firstCellC(grid, modes)
+  const state = begun(surface, start, inModes(grid, startC))
+  write(state, rows, 0)
   let next = 0
-  let nextStep = told[0]?.step ?? steps
-  for (let j = -1; j < steps; j += 1) {
-    if (j >= 0) {
-      now[at.readK] = (now[at.readK] as number) * fade
-      now[at.filmMm] = (now[at.filmMm] as number) + (drive.rainMm[j] as number)
-      balance(surface, grid, drive, j, belowC, now)
-      water(surface.filmMaxMm, drive.rainMm[j] as number, now)
-      belowC = settle(grid, modes, now)
-      shift(drive.airC[j] as number, now)
-    }
-    while (nextStep <= j) {
-      apply(told[next] as Told, surface.filmMaxMm, drive.airC[Math.max(0, j)] as number, now)
-      next += 1
-      nextStep = told[next]?.step ?? steps
-    }
-    unreadC[j + 1] = now[at.surfaceC] as number
-    surfaceC[j + 1] = (now[at.surfaceC] as number) + (now[at.shiftK] as number)
-    filmMm[j + 1] = now[at.filmMm] as number
+  for (const each of told) {
+    const step = Math.min(each.step, steps - 1)
+    march(surface, grid, drive, next, step + 1, state, rows)
+    next = Math.max(next, step + 1)
+    apply(each, surface.filmMaxMm, drive.airC[Math.max(0, step)] as number, state)
+    write(state, rows, next)
   }
-  return { surfaceC, unreadC, filmMm, ledger: ledgerOf(now, heatOf(grid, startC, modes, now[at.sumC] as number, steps)) }
+  march(surface, grid, drive, next, steps, state, rows)
+  return { ...rows, ledger: ledgerOf(state.sums, heatOf(grid, startC, state, steps)) }
+}
+
+function begun(surface: Surface, start: Start, modes: Float64Array): State {
+  return {
+    surfaceC: start.surfaceC + start.movedK,
+    filmMm: Math.min(surface.filmMaxMm, start.filmMm),
+    readK: 0,
+    shiftK: 0,
+    excessK: 1,
+    modes,
+    sums: { sun: 0, longWave: 0, convection: 0, latent: 0, dew: 0, rain: 0, evaporated: 0, runOff: 0, surface: 0 }
+  }
+}
+
+function write({ surfaceC, shiftK, filmMm }: State, rows: Rows, row: number): void {
+  rows.unreadC[row] = surfaceC
+  rows.surfaceC[row] = surfaceC + shiftK
+  rows.filmMm[row] = filmMm
 }
 
 /** Cells as modes: what they differ from their rest. */
@@ -85,7 +79,7 @@ function inModes({ toModes, restC }: Grid, cellC: Float64Array): Float64Array {
 }
 
 /** What the build-up stored over a run, and what came from the room below: the last cell's sum follows from those of the modes, which fade. */
-function heatOf(grid: Grid, startC: Float64Array, modes: Float64Array, sumC: number, steps: number): Pick<Ledger, 'interiorJ' | 'storedJ'> {
+function heatOf(grid: Grid, startC: Float64Array, { modes, sums: { surface: sumC } }: State, steps: number): Pick<Ledger, 'interiorJ' | 'storedJ'> {
   const { cells, perStep, conductance, toCells, restC, fade, taken } = grid
   const began = inModes(grid, startC)
   // Of m′ = fade·m + taken·C over all steps: (1 − fade)·Σm′ = fade·(m₀ − m) + taken·ΣC.
@@ -99,18 +93,17 @@ function heatOf(grid: Grid, startC: Float64Array, modes: Float64Array, sumC: num
   }
 }
 
-function ledgerOf(now: Float64Array, heat: Pick<Ledger, 'interiorJ' | 'storedJ'>): Ledger {
-  const sum = (slot: number) => now[slot] as number
+function ledgerOf(sums: Sums, heat: Pick<Ledger, 'interiorJ' | 'storedJ'>): Ledger {
   return {
-    sunJ: sum(at.sun) * stepS,
-    longWaveJ: sum(at.longWave) * stepS,
-    convectionJ: sum(at.convection) * stepS,
-    latentJ: sum(at.latent) * stepS,
+    sunJ: sums.sun * stepS,
+    longWaveJ: sums.longWave * stepS,
+    convectionJ: sums.convection * stepS,
+    latentJ: sums.latent * stepS,
     ...heat,
-    dewMm: sum(at.dew),
-    rainMm: sum(at.rain),
-    evaporatedMm: sum(at.evaporated),
-    runOffMm: sum(at.runOff)
+    dewMm: sums.dew,
+    rainMm: sums.rain,
+    evaporatedMm: sums.evaporated,
+    runOffMm: sums.runOff
   }
 }
 
