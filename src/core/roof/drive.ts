@@ -1,10 +1,11 @@
-import { dewPointC } from '../physics/air.js'
+import type { Instant } from '../instant.js'
+import { createMemo } from '../memo.js'
 import { convectionWm2K } from '../physics/convection.js'
 import { horizontalWm2 } from '../physics/radiation.js'
 import { saturationWaterPa } from '../physics/saturation.js'
 import { skyLongWaveWm2 } from '../physics/sky.js'
 import { sunPosition } from '../physics/sun.js'
-import { type Moved, type Nodes, perHour, stepS } from './nodes.js'
+import { dewPoints, type Moved, type Nodes, perHour, stepS } from './nodes.js'
 import { rainBySteps, sunBySteps } from './sun-and-rain.js'
 
 /** The sun is looked up in the middle of every third step. */
@@ -22,12 +23,18 @@ export interface Drive {
   readonly gammaPaK: number
 }
 
+/** The last ones asked for: a site asks for the same hours again and again, and the sun is slow to reckon. */
+const clearSuns = createMemo<Float64Array>(64)
+
 /** What a clear sky would send down in each step, W/m². */
-export function clearSun(lat: number, lon: number, nodes: Nodes): Float64Array {
-  const steps = (nodes.count - 1) * perHour
+export function clearSun(lat: number, lon: number, { startAt, count }: Nodes): Float64Array {
+  return clearSuns(`${lat} ${lon} ${startAt} ${count}`, () => reckonClearSun(lat, lon, startAt, (count - 1) * perHour))
+}
+
+function reckonClearSun(lat: number, lon: number, startAt: Instant, steps: number): Float64Array {
   const clear = new Float64Array(steps)
   for (let step = 0; step < steps; step += perSun) {
-    const { elevationDeg } = sunPosition(lat, lon, nodes.startAt + (step + perSun / 2) * stepS)
+    const { elevationDeg } = sunPosition(lat, lon, startAt + (step + perSun / 2) * stepS)
     if (elevationDeg > 0) clear.fill(horizontalWm2(elevationDeg, 0), step, step + perSun)
   }
   return clear
@@ -35,12 +42,11 @@ export function clearSun(lat: number, lon: number, nodes: Nodes): Float64Array {
 
 /** The weather of the plain run. */
 export function plainDrive(nodes: Nodes, clearWm2: Float64Array): Drive {
-  const moist = moisture(nodes.airC, nodes.rhPct, nodes.cloudPct)
   return {
     steps: clearWm2.length,
     airC: bySteps(nodes.airC),
-    vapourPa: bySteps(moist.vapourPa),
-    skyWm2: bySteps(moist.skyWm2),
+    vapourPa: bySteps(nodes.dewC.map(saturationWaterPa)),
+    skyWm2: bySteps(skyOf(nodes.airC, nodes.dewC, nodes.cloudPct)),
     sunWm2: sunBySteps(nodes, clearWm2, nodes.cloudPct, false),
     hWm2K: bySteps(nodes.windKmh.map((kmh) => convectionWm2K(Math.min(300, kmh)))),
     rainMm: rainBySteps(nodes, 'nothing'),
@@ -50,26 +56,21 @@ export function plainDrive(nodes: Nodes, clearWm2: Float64Array): Drive {
 
 /** The weather of a run with one thing moved by its spread. A value that would leave its range is moved the other way. */
 export function movedDrive(nodes: Nodes, clearWm2: Float64Array, plain: Drive, moved: Moved): Drive {
-  const { airC, rhPct, windKmh, cloudPct, spread } = nodes
+  const { airC, rhPct, dewC, windKmh, cloudPct, spread } = nodes
   switch (moved) {
     case 'air': {
       const air = airC.map((c, i) => c + (spread.airK[i] as number))
-      const { vapourPa, skyWm2 } = moisture(air, rhPct, cloudPct)
-      return changed(plain, { airC: bySteps(air), vapourPa: bySteps(vapourPa), skyWm2: bySteps(skyWm2) })
+      return changed(plain, { airC: bySteps(air), ...moist(air, dewPoints(air, rhPct), cloudPct) })
     }
     case 'humidity': {
-      const { vapourPa, skyWm2 } = moisture(
-        airC,
-        rhPct.map((pct, i) => moister(pct, spread.rhPct[i] as number)),
-        cloudPct
-      )
-      return changed(plain, { vapourPa: bySteps(vapourPa), skyWm2: bySteps(skyWm2), rainMm: rainBySteps(nodes, moved) })
+      const rh = rhPct.map((pct, i) => moister(pct, spread.rhPct[i] as number))
+      return changed(plain, { ...moist(airC, dewPoints(airC, rh), cloudPct), rainMm: rainBySteps(nodes, moved) })
     }
     case 'wind':
       return changed(plain, { hWm2K: bySteps(windKmh.map((kmh, i) => convectionWm2K(Math.min(300, kmh + (spread.windKmh[i] as number))))) })
     case 'cloud': {
       const cloud = cloudPct.map((pct, i) => reflected(pct, spread.cloudPct[i] as number))
-      return changed(plain, { skyWm2: bySteps(moisture(airC, rhPct, cloud).skyWm2), sunWm2: sunBySteps(nodes, clearWm2, cloud, true) })
+      return changed(plain, { skyWm2: bySteps(skyOf(airC, dewC, cloud)), sunWm2: sunBySteps(nodes, clearWm2, cloud, true) })
     }
     case 'start':
       return changed(plain, { rainMm: rainBySteps(nodes, moved) })
@@ -92,20 +93,12 @@ function changed({ steps, airC, vapourPa, skyWm2, sunWm2, hWm2K, rainMm, gammaPa
   }
 }
 
-function moisture(
-  airC: Float64Array,
-  rhPct: Float64Array,
-  cloudPct: Float64Array
-): { readonly vapourPa: Float64Array; readonly skyWm2: Float64Array } {
-  const vapourPa = new Float64Array(airC.length)
-  const skyWm2 = new Float64Array(airC.length)
-  for (let i = 0; i < airC.length; i += 1) {
-    const c = airC[i] as number
-    const dewC = dewPointC(c, rhPct[i] as number)
-    vapourPa[i] = saturationWaterPa(dewC)
-    skyWm2[i] = skyLongWaveWm2(c, dewC, cloudPct[i] as number)
-  }
-  return { vapourPa, skyWm2 }
+function moist(airC: Float64Array, dewC: Float64Array, cloudPct: Float64Array): Pick<Drive, 'vapourPa' | 'skyWm2'> {
+  return { vapourPa: bySteps(dewC.map(saturationWaterPa)), skyWm2: bySteps(skyOf(airC, dewC, cloudPct)) }
+}
+
+function skyOf(airC: Float64Array, dewC: Float64Array, cloudPct: Float64Array): Float64Array {
+  return airC.map((c, i) => skyLongWaveWm2(c, dewC[i] as number, cloudPct[i] as number))
 }
 
 function reflected(pct: number, spread: number): number {

@@ -1,5 +1,5 @@
 import type { Instant } from '../instant.js'
-import { relativeHumidityPct, standardPressureHpa } from '../physics/air.js'
+import { dewPointC, relativeHumidityPct, standardPressureHpa } from '../physics/air.js'
 import { windAtRoofKmh } from '../physics/convection.js'
 import { gammaKpaK } from '../physics/evaporation.js'
 import { within } from '../physics/range.js'
@@ -44,6 +44,7 @@ export interface Nodes {
   readonly count: number
   readonly airC: Float64Array
   readonly rhPct: Float64Array
+  readonly dewC: Float64Array
   readonly windKmh: Float64Array
   readonly cloudPct: Float64Array
   readonly sunWm2: Float64Array
@@ -87,6 +88,7 @@ export function nodesOf(hours: readonly Hour[], weather: Weather): Nodes | null 
     count: to - from,
     airC: cut(air.value),
     rhPct: cut(rh.value),
+    dewC: dewPoints(cut(air.value), cut(rh.value)),
     windKmh: cut(wind.value),
     cloudPct: cut(cloud.value.map((pct) => (Number.isNaN(pct) ? unknownCloudPct : pct))),
     sunWm2: cut(ofHour(hours, (hour) => hour.sunWm2, startAt, count)),
@@ -100,6 +102,10 @@ export function nodesOf(hours: readonly Hour[], weather: Weather): Nodes | null 
     },
     gammaPaK: 1000 * gammaKpaK(pressureOf(hours))
   }
+}
+
+export function dewPoints(airC: Float64Array, rhPct: Float64Array): Float64Array {
+  return airC.map((c, i) => dewPointC(c, rhPct[i] as number))
 }
 
 function rhOf({ airC, rhPct, dewPointC }: Hour): number | null {

@@ -26,7 +26,7 @@ interface Ledger {
 }
 
 export interface Run extends Rows {
-  readonly ledger: Ledger
+  readonly ledger: () => Ledger
 }
 
 /**
@@ -39,7 +39,9 @@ export interface Run extends Rows {
  */
 export function runSurface(surface: Surface, grid: Grid, drive: Drive, start: Start, told: readonly Told[]): Run {
   const { steps } = drive
-  const rows = { surfaceC: new Float64Array(steps + 1), unreadC: new Float64Array(steps + 1), filmMm: new Float64Array(steps + 1) }
+  const surfaceC = new Float64Array(steps + 1)
+  const unreadC = told.some((each) => each.surfaceC !== null) ? new Float64Array(steps + 1) : surfaceC
+  const rows = { surfaceC, unreadC, filmMm: new Float64Array(steps + 1) }
   const startC = profile(grid, start)
   const state = begun(surface, start, inModes(grid, startC))
   write(state, rows, 0)
@@ -52,7 +54,7 @@ export function runSurface(surface: Surface, grid: Grid, drive: Drive, start: St
     write(state, rows, next)
   }
   march(surface, grid, drive, next, steps, state, rows)
-  return { ...rows, ledger: ledgerOf(state.sums, heatOf(grid, startC, state, steps)) }
+  return { ...rows, ledger: () => ledgerOf(state.sums, heatOf(grid, startC, state, steps)) }
 }
 
 function begun(surface: Surface, start: Start, modes: Float64Array): State {
@@ -74,8 +76,13 @@ function write({ surfaceC, shiftK, filmMm }: State, rows: Rows, row: number): vo
 }
 
 /** Cells as modes: what they differ from their rest. */
-function inModes({ toModes, restC }: Grid, cellC: Float64Array): Float64Array {
-  return Float64Array.from(toModes, (row) => row.reduce((sum, share, i) => sum + share * ((cellC[i] as number) - (restC[i] as number)), 0))
+function inModes({ cells, toModes, restC }: Grid, cellC: Float64Array): Float64Array {
+  const modes = new Float64Array(cells)
+  for (let k = 0; k < cells; k += 1) {
+    const row = toModes[k] as Float64Array
+    for (let i = 0; i < cells; i += 1) modes[k] = (modes[k] as number) + (row[i] as number) * ((cellC[i] as number) - (restC[i] as number))
+  }
+  return modes
 }
 
 /** What the build-up stored over a run, and what came from the room below: the last cell's sum follows from those of the modes, which fade. */

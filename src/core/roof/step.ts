@@ -58,7 +58,7 @@ export interface Sums {
 /** A row for the start and one for the end of each step. */
 export interface Rows {
   readonly surfaceC: Float64Array
-  /** The same without the shift of a reading. */
+  /** The same without the shift of a reading; the same array where there is none. */
   readonly unreadC: Float64Array
   readonly filmMm: Float64Array
 }
