@@ -65,6 +65,7 @@ export const fixes = [
   'fit:nozzle',
   'test:spray',
   'weld:coupon',
+  'cut:back',
   'shorten:lead',
   'widen:strip',
   'trim:gap',

@@ -2,7 +2,7 @@ import type { Beside, Done, OnSite } from '../context.js'
 import type { Said } from '../words/said.js'
 import { air } from './air.js'
 import { correct } from './correct.js'
-import { coupon, welderEvent, welderShow } from './coupon.js'
+import { coupon } from './coupon.js'
 import { day } from './day.js'
 import { foam } from './foam.js'
 import { help } from './help.js'
@@ -16,6 +16,7 @@ import { spray } from './spray.js'
 import { strip } from './strip.js'
 import { undo } from './undo.js'
 import { weld } from './weld.js'
+import { welderEvent, welderShow } from './welder.js'
 
 type Asked = Said['command']
 type SaidOf<A extends Asked> = Extract<Said, { command: A }>
@@ -33,6 +34,7 @@ export const siteCommands = {
   'weld coupon': coupon,
   'weld event': welderEvent,
   'weld show': welderShow,
+  'weld chart': (said, on) => welderShow({ command: 'weld show', welder: said.welder }, on),
   'probe open': probeOpen,
   'probe step': probeStep,
   'probe list': probeList,

@@ -1,18 +1,25 @@
-import { localDate } from '../../core/instant.js'
+import { localDate, toIso } from '../../core/instant.js'
+import type { LaidData } from '../../core/log/data.js'
 import type { Folded } from '../../core/log/fold.js'
 import { emptyDay } from '../../core/log/states/day.js'
 import type { KitState } from '../../core/log/states/kit.js'
 import { emptySite } from '../../core/log/states/site.js'
+import type { WelderState } from '../../core/log/states/welder.js'
+import { clearance } from '../../core/welds/clearance.js'
+import { metresByWelder } from '../../core/welds/metres.js'
 import { type Done, type OnSite, told } from '../context.js'
+import { aroundNow, everyWelder, welderOf } from '../decision/welder-numbers.js'
 import { firstKit } from '../session/remember.js'
 import type { Said } from '../words/said.js'
 
-/** Area and metres laid, and how the kit that was used yields against the sheet's plan. */
+/** Area and metres laid, what of them is on hold, and how the kit that was used yields against the sheet's plan. */
 export async function laid({ laid: said }: Extract<Said, { command: 'laid' }>, on: OnSite, at: number): Promise<Done> {
   const { session, sheet } = on
   const kit = said.kit ?? ((await session.state('site')) ?? emptySite).kit ?? firstKit
   const day = localDate(at, session.settings.zone)
-  await session.log('laid', `day:${day}`, { ...said, kit }, at)
+  const names = [...metresByWelder(said).keys()]
+  const before = await Promise.all(names.map((name) => welderOf(session, name)))
+  await session.log('laid', `day:${day}`, { ...said, kit, ...(await lapsedThen(names, on, at)) }, at)
   const today = (await session.state(`day:${day}`)) ?? emptyDay
   const yieldM2PerKit = await meanYield(on)
   const planM2PerKit = sheet.foam.yieldM2PerKit
@@ -25,9 +32,33 @@ export async function laid({ laid: said }: Extract<Said, { command: 'laid' }>, o
       kit,
       yieldM2PerKit,
       planM2PerKit,
-      driftPct: yieldM2PerKit === null ? null : (yieldM2PerKit / planM2PerKit - 1) * 100
+      driftPct: yieldM2PerKit === null ? null : (yieldM2PerKit / planM2PerKit - 1) * 100,
+      ...(await holdNumbers(on, before))
     }
   })
+}
+
+/** Welders whose clearance of a coupon the day, the lead or the weather had lapsed by then: the fold of a welder sees none of these. */
+async function lapsedThen(names: readonly string[], on: OnSite, at: number): Promise<Pick<LaidData, 'lapsed'>> {
+  const then = { ...on, session: on.session.asOf(at) }
+  const states = (await Promise.all(names.map((name) => welderOf(then.session, name)))).filter(({ status }) => status === 'cleared')
+  if (states.length === 0) return {}
+  const around = await aroundNow(then)
+  const lapsed: Record<string, NonNullable<LaidData['lapsed']>[string]> = {}
+  for (const state of states) {
+    const { status, lapsedBy, at: couponAt } = clearance(state, around, on.sheet)
+    if (status !== 'cleared' && couponAt !== null) lapsed[state.name] = { by: lapsedBy, couponAt: toIso(couponAt) }
+  }
+  return Object.keys(lapsed).length === 0 ? {} : { lapsed }
+}
+
+/** All metres on hold by welder, and how many this message put there. */
+async function holdNumbers({ session }: OnSite, before: readonly WelderState[]) {
+  const every = await everyWelder(session)
+  const held = every.filter(({ onHoldM }) => onHoldM > 0).map(({ name, onHoldM, lapsedBy }) => ({ name, onHoldM, lapsedBy }))
+  const was = before.reduce((sum, { onHoldM }) => sum + onHoldM, 0)
+  const now = every.filter(({ name }) => before.some((welder) => welder.name === name)).reduce((sum, { onHoldM }) => sum + onHoldM, 0)
+  return { onHoldM: held.reduce((sum, { onHoldM }) => sum + onHoldM, 0), newOnHoldM: now - was, held }
 }
 
 /** Mean area of the kits that are empty: of a kit still in use nobody knows what is left. Null before the first is empty. */

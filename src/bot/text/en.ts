@@ -11,7 +11,24 @@ import { posts } from './en/posts.js'
 import { refusal } from './en/refusal.js'
 import { talk } from './en/talk.js'
 import { toSay } from './en/to-say.js'
+import { weld } from './en/weld.js'
 import type { Text } from './text.js'
-import { usages } from './usages.js'
+import { usages, weld } from './usages.js'
 
-export const en: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, install, labels, refusal, talk, toSay, usages }
+export const en: Text = {
+  ...frame,
+  ...decision,
+  ...parts,
+  ...posts,
+  day,
+  dayPicture,
+  findings,
+  fixes,
+  install,
+  labels,
+  refusal,
+  talk,
+  toSay,
+  usages,
+  weld
+}

@@ -11,7 +11,24 @@ import { posts } from './es/posts.js'
 import { refusal } from './es/refusal.js'
 import { talk } from './es/talk.js'
 import { toSay } from './es/to-say.js'
-import { usages } from './es/usages.js'
+import { usages, weld } from './es/usages.js'
+import { weld } from './es/weld.js'
 import type { Text } from './text.js'
 
-export const es: Text = { ...frame, ...decision, ...parts, ...posts, day, dayPicture, findings, fixes, install, labels, refusal, talk, toSay, usages }
+export const es: Text = {
+  ...frame,
+  ...decision,
+  ...parts,
+  ...posts,
+  day,
+  dayPicture,
+  findings,
+  fixes,
+  install,
+  labels,
+  refusal,
+  talk,
+  toSay,
+  usages,
+  weld
+}

@@ -10,6 +10,7 @@ import type { CouponWords, FoamWords, HelpWords, KitWords, LaidWords, PersonWord
 import type { PostWords } from './post-words.js'
 import type { TalkWords } from './talk-words.js'
 import type { CommandName, Usages } from './usages.js'
+import type { WeldWords } from './weld-words.js'
 
 /** `name` goes before a number; `is` says the same without one. */
 export interface FindingWords {
@@ -148,6 +149,7 @@ export interface Text {
   readonly frame: FrameWords
   readonly decision: DecisionWords
   readonly coupon: CouponWords
+  readonly weld: WeldWords
   readonly strip: StripWords
   readonly probe: ProbeWords
   readonly kit: KitWords

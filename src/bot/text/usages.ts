@@ -14,7 +14,7 @@ export const usages: Usages = {
   air: { usage: 'air [air T] [rh N] [wind V] [gust V] [rain N %] [thunder | no thunder]', example: '/air wind 18 gust 30 no thunder' },
   weld: {
     usage:
-      'weld [sheet T] [lap clean] [dry] [lead L AREA] · weld NAME WIDTH… PEEL [warm] [set T] [speed V] [thick MM] [by WHO] · weld NAME restart | power | set T | speed V | nozzle | operator WHO | off',
+      'weld [sheet T] [lap clean] [dry] [lead L AREA] · weld NAME WIDTH… PEEL [cut] [warm] [set T] [speed V] [thick MM] [lot L] [colour C] [old] [by WHO] · weld NAME restart | power | source | lead | set T | speed V | nozzle | roller | operator WHO | thick MM | lot L | colour C | old | off | probed | released [LENGTH] | chart',
     example: '/weld robot 41 40 42 mm film set 480 speed 2.5'
   },
   strip: { usage: 'strip WIDTH [gap G] [off O] [edge RUN] [sheets N] [roll L] [xN]', example: '/strip 2 m gap 6 mm' },
@@ -28,7 +28,7 @@ export const usages: Usages = {
   },
   foam: { usage: 'foam [SECONDS s] [even | streaks | dark | brittle | soft | tacky | flat]', example: '/foam 45 s even' },
   laid: {
-    usage: 'laid AREA [sheets N] [course N] [kit NAME] [robot LENGTH] [hand LENGTH]',
+    usage: 'laid AREA [sheets N] [course N] [kit NAME] [robot LENGTH] [hand LENGTH] [NAME LENGTH]',
     example: '/laid 42 m2 sheets 2 course 4 kit K7 robot 20 hand 4'
   },
   day: { usage: 'day [DATE | today | tomorrow]', example: '/day tomorrow' },

@@ -1,13 +1,16 @@
 import type { LapsedBy } from '../../core/facts.js'
 import type { CouponCause } from '../../core/log/data.js'
+import { chanceFrom } from '../../core/welds/chart.js'
+import { goodCutsNeeded } from '../../core/welds/holding.js'
 import type { Answer } from '../answer.js'
 import type { Text } from '../text/text.js'
 import { amount } from './amount.js'
-import { clearanceWords, welderName } from './decision.js'
+import { driftWords } from './drift.js'
 import type { How } from './how.js'
 import type { Page } from './page.js'
 import { flag, num, oneOf, row, str } from './read.js'
 import { pageOf } from './view.js'
+import { clearanceWords, welderName } from './welder.js'
 
 /** `weld NAME …`: one welder, its coupon, its clearance, its trend. */
 export function couponView(answer: Answer, how: How, text: Text): Page {
@@ -21,9 +24,11 @@ export function couponView(answer: Answer, how: How, text: Text): Page {
     ...(cause === null ? [] : [coupon.causes[cause]]),
     ...moveLine(numbers, text),
     again ? `${cleared} → ${text.fixes['weld:coupon']}` : cleared,
-    ...holdLine(numbers, how, text)
+    ...holdLines(numbers, how, text),
+    ...driftWords(numbers, text)
   ]
-  return pageOf(answer, { about: aboutOf(answer, text), lines, details: trendLines(numbers, how, text) }, how, text)
+  const details = [...metresLine(numbers, how, text), ...trendLines(numbers, how, text)]
+  return pageOf(answer, { about: aboutOf(answer, text), lines, details }, how, text)
 }
 
 function aboutOf({ numbers, outcome }: Answer, text: Text): string {
@@ -31,6 +36,7 @@ function aboutOf({ numbers, outcome }: Answer, text: Text): string {
   const name = welderName(str(numbers, 'welder'), text)
   const passed = flag(numbers, 'passed')
   if (passed === null) return coupon.notJudged(name)
+  if (flag(numbers, 'cut') === true) return `${passed ? text.weld.goodCut : text.weld.badCut}, ${name}`
   if (!passed) return coupon.failed(name)
   return outcome === 'go' || str(numbers, 'lapsedBy') === null ? coupon.passed(name) : coupon.lapsed(name)
 }
@@ -57,13 +63,30 @@ function moveLine(numbers: Answer['numbers'], { coupon, frame }: Text): readonly
   return [moves.length === 1 ? said : `${said}, ${coupon.oneAtATime}`]
 }
 
-function holdLine(numbers: Answer['numbers'], how: How, text: Text): readonly string[] {
+/** Metres on hold, and how far the work on them has come. */
+function holdLines(numbers: Answer['numbers'], how: How, text: Text): readonly string[] {
   const onHoldM = num(numbers, 'onHoldM')
-  return onHoldM === null || !(onHoldM > 0) ? [] : [text.coupon.onHold(amount(onHoldM, 'm', how))]
+  if (onHoldM === null || !(onHoldM > 0)) return []
+  const { weld } = text
+  const goodCuts = num(numbers, 'goodCuts') ?? 0
+  const probed = flag(numbers, 'probed') === true
+  const begun = goodCuts > 0 || probed || flag(numbers, 'cut') === true
+  const work = [weld.cuts(Math.min(goodCuts, goodCutsNeeded), goodCutsNeeded), probed ? weld.probed : weld.notProbed].join(' · ')
+  return [text.coupon.onHold(amount(onHoldM, 'm', how)), ...(begun ? [work] : [])]
 }
 
+function metresLine(numbers: Answer['numbers'], how: How, text: Text): readonly string[] {
+  const [cleared, onHold, released] = ['clearedM', 'onHoldM', 'releasedM'].map((name) => num(numbers, name) ?? 0) as [number, number, number]
+  const say = (metres: number) => amount(metres, 'm', how)
+  return cleared + onHold + released > 0 ? [text.weld.metres(say(cleared), say(onHold), say(released))] : []
+}
+
+/** The chance only from enough coupons on, and always from how many. */
 function trendLines(numbers: Answer['numbers'], how: How, text: Text): readonly string[] {
   const [mean, sigma, chance] = [num(numbers, 'meanMm'), num(numbers, 'sigmaMm'), num(numbers, 'chanceShort')]
-  const trend = mean === null || sigma === null ? [] : [text.coupon.trend(amount(mean, 'mm', how), amount(sigma, 'mm', how))]
-  return chance === null ? trend : [...trend, text.coupon.short(amount(chance * 100, '%', how))]
+  const count = num(numbers, 'coupons') ?? 0
+  if (mean === null || sigma === null) return []
+  const trend = `${text.coupon.trend(amount(mean, 'mm', how), amount(sigma, 'mm', how))}, ${text.weld.coupons(count)}`
+  if (chance === null) return [trend]
+  return [trend, count < chanceFrom ? text.weld.tooFew(count, chanceFrom) : text.coupon.short(amount(chance * 100, '%', how))]
 }

@@ -1,14 +1,14 @@
-import type { LapsedBy } from '../../core/facts.js'
-import type { Json } from '../../core/log/entry.js'
 import type { Answer } from '../answer.js'
 import type { NumberName, Text } from '../text/text.js'
 import { amount, unitOfName } from './amount.js'
 import { escapeText } from './escape.js'
+import { heldLines } from './holding.js'
 import type { How } from './how.js'
 import { shapes } from './outcome.js'
 import type { Page } from './page.js'
-import { flag, num, oneOf, rows, str } from './read.js'
+import { flag, num, rows, str } from './read.js'
 import { pageOf } from './view.js'
+import { welderLine } from './welder.js'
 
 const perLine = 4
 const closeUpFromPct = 20
@@ -38,28 +38,23 @@ export function weldView(answer: Answer, how: How, text: Text): Page {
   const welders = rows(numbers, 'welders')
     .slice(0, 10)
     .map((welder) => welderLine(welder, how, text))
-  const lines = closeUp ? [text.decision.closeUp] : []
-  return pageOf(answer, { about: text.activities.weld, lines, details: [...welders, ...numbersLines(numbers, how, text)] }, how, text)
+  const lines = [...(closeUp ? [text.decision.closeUp] : []), ...welders, ...heldLines(answer, how, text)]
+  const details = [...powerLines(numbers, how, text), ...numbersLines(numbers, how, text)]
+  return pageOf(answer, { about: text.activities.weld, lines, details }, how, text)
 }
 
-/** "robot: cleared to weld, 41 mm". */
-function welderLine(welder: Readonly<Record<string, Json>>, how: How, text: Text): string {
-  const { coupon, labels, frame } = text
-  const name = welderName(str(welder, 'name'), text)
-  const widthMm = num(welder, 'widthMm')
-  const width = widthMm === null ? '' : `, ${labels.width} ${amount(widthMm, 'mm', how)}`
-  return `${name}${frame.colon}${clearanceWords(flag(welder, 'cleared'), oneOf<LapsedBy>(welder, 'lapsedBy', coupon.lapsedBy), text)}${width}`
-}
-
-export function clearanceWords(cleared: boolean | null, lapsedBy: LapsedBy | null, { coupon }: Text): string {
-  if (cleared === true) return coupon.cleared
-  return lapsedBy === null ? coupon.notCleared : coupon.notClearedBy(coupon.lapsedBy[lapsedBy])
-}
-
-/** `robot` and `hand` in the language, any other name as it is. */
-export function welderName(name: string | null, text: Text): string {
-  if (name === null) return text.coupon.welder
-  return name === 'robot' || name === 'hand' ? text.labels[name] : escapeText(name, 40)
+/** Of the lead stated today: what is left at the tool, the generator it wants, a lead that would do. */
+function powerLines(numbers: Answer['numbers'], how: How, text: Text): readonly string[] {
+  const say = (name: string, unit: string) => {
+    const value = num(numbers, name)
+    return value === null ? null : amount(value, unit, how)
+  }
+  const [volts, heat, watts, area] = [say('toolV', 'V'), say('heatPct', '%'), say('generatorW', 'W'), say('sectionMm2', 'mm2')]
+  return [
+    ...(volts === null || heat === null ? [] : [text.weld.tool(volts, heat)]),
+    ...(watts === null ? [] : [text.weld.generator(watts)]),
+    ...(area === null ? [] : [text.weld.section(area, say('mostDropPct', '%') ?? '')])
+  ]
 }
 
 /** The numbers of a decision by name, some on each line; what is not known is left out. */

@@ -1,6 +1,7 @@
 import type { Answer } from '../answer.js'
 import type { Text } from '../text/text.js'
 import { amount } from './amount.js'
+import { heldLines } from './holding.js'
 import type { How } from './how.js'
 import type { Page } from './page.js'
 import { num } from './read.js'
@@ -20,7 +21,8 @@ export function laidView(answer: Answer, how: How, text: Text): Page {
   const lines = [
     ...(robot === null || hand === null ? [] : [laid.welded(robot, hand)]),
     real === null ? laid.noPlan : laid.yield(real, plan),
-    ...(driftPct === null || !(Math.abs(driftPct) > driftPctFrom) ? [] : [laid.drift(amount(driftPct, '%', how))])
+    ...(driftPct === null || !(Math.abs(driftPct) > driftPctFrom) ? [] : [laid.drift(amount(driftPct, '%', how))]),
+    ...heldLines(answer, how, text)
   ]
   return pageOf(answer, { about: area === null ? text.activities.lay : laid.area(area), lines }, how, text)
 }

@@ -14,6 +14,11 @@ interface WeldFields {
   thicknessMm: number
   by: string
   operator: string
+  colour: string
+  old: true
+  cut: true
+  chart: true
+  releasedM: number
   event: WelderData['event']
 }
 
@@ -28,6 +33,7 @@ interface SheetFields {
   areaM2: number
   robotM: number
   handM: number
+  othersM: Readonly<Record<string, number>>
 }
 
 interface ProbeFields {

@@ -9,7 +9,9 @@ export type Said =
   | { readonly command: 'air'; readonly reading: ReadingData; readonly statement: StatementData }
   | { readonly command: 'weld'; readonly reading: ReadingData; readonly statement: StatementData }
   | { readonly command: 'weld coupon'; readonly welder: string; readonly coupon: CouponSaid }
-  | { readonly command: 'weld event'; readonly welder: string; readonly event: WelderData }
+  /** `lead`: the new one, where it was told with the change. */
+  | { readonly command: 'weld event'; readonly welder: string; readonly event: WelderData; readonly lead?: NonNullable<StatementData['lead']> }
+  | { readonly command: 'weld chart'; readonly welder: string }
   | { readonly command: 'weld show'; readonly welder: string }
   | { readonly command: 'strip'; readonly strip: StripSaid }
   | { readonly command: 'probe open'; readonly found: VoidData }
@@ -34,7 +36,7 @@ export interface KitSaid {
   readonly data: Omit<KitData, 'foam'>
 }
 
-export type CouponSaid = Pick<CouponData, 'widthsMm' | 'setC' | 'speedMMin' | 'thicknessMm' | 'by'> & {
+export type CouponSaid = Pick<CouponData, 'widthsMm' | 'setC' | 'speedMMin' | 'thicknessMm' | 'lot' | 'colour' | 'old' | 'cut' | 'by'> & {
   readonly peel: Peel | null
   readonly warm: boolean
 }

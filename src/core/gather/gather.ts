@@ -6,12 +6,13 @@ import type { RoofSeries } from '../roof/series.js'
 import { round6 } from '../units.js'
 import { weatherAt } from '../weather/at.js'
 import type { Forecast } from '../weather/forecast.js'
+import { hoursKnown } from '../weather/lookup.js'
 import { clearance } from '../welds/clearance.js'
 import { type AirFacts, gatherAir } from './air.js'
 import { type ChecklistFacts, gatherChecklist } from './checklist.js'
 import { daylight, type SunEvents } from './daylight.js'
 import { localOf } from './local-of.js'
-import { lastRain, type Memory } from './memory.js'
+import type { Memory } from './memory.js'
 import { gatherRoof, type RoofFacts } from './roof.js'
 import { gatherSky, type SkyFacts } from './sky.js'
 import { gatherWbgt } from './wbgt.js'
@@ -38,7 +39,8 @@ export function gather(
   const light = daylight(sun, now, sheet.site.closeUpMin)
   const checklist = gatherChecklist(memory, sheet, now, sun.date)
   const weldNow = { airC: air.airC, sheetC: surfaces.sheetC, windKmh: air.windKmh, cloudPct: air.cloudPct, rainFalling: sky.rainFalling }
-  const welders = memory.welders.map((welder) => clearance(welder, now, memory.settings.zone, weldNow, lastRain(memory), sheet))
+  const around = { now, zone: memory.settings.zone, facts: weldNow, today: memory.today, hours: hoursKnown(forecast, knownAt) }
+  const welders = memory.welders.map((welder) => clearance(welder, around, sheet))
   const wbgtC = gatherWbgt(memory, air, weather, sheet, now, knownAt)
   return inOne({ air, sky, surfaces, light, checklist, welders, wbgtC }, now, sun.date)
 }

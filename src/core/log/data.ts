@@ -74,6 +74,13 @@ export interface CouponData {
   readonly setC?: number
   readonly speedMMin?: number
   readonly thicknessMm?: number
+  /** Of the sheet that it was made of. */
+  readonly lot?: string
+  readonly colour?: string
+  /** Made on the old sheet of a tie-in. */
+  readonly old?: true
+  /** Cut out of a seam already welded: it tells of that seam, and clears nobody. */
+  readonly cut?: true
   /** Operator. */
   readonly by?: string
   /** Null: still warm, or half told. */
@@ -86,14 +93,26 @@ export interface CouponData {
     readonly sheetC: number | null
     readonly windKmh: number | null
     readonly cloudPct: number | null
+    /** Stated for the day by then; absent: none was. */
+    readonly lead?: NonNullable<StatementData['lead']>
   }
 }
 
+/** What happened to a welder, or what was done about its metres on hold: all of them probed, so many released. */
+export type WelderEvent = Exclude<LapsedBy, 'failed'> | 'probed' | 'released'
+
 export interface WelderData {
-  readonly event: Extract<LapsedBy, 'restart' | 'power' | 'set' | 'speed' | 'nozzle' | 'operator'> | 'off'
+  readonly event: WelderEvent
   readonly setC?: number
   readonly speedMMin?: number
   readonly by?: string
+  readonly thicknessMm?: number
+  readonly lot?: string
+  readonly colour?: string
+  /** Released; absent: all. */
+  readonly metresM?: number
+  /** Of a change of the weather, which speaks of one coupon and no later one. */
+  readonly couponAt?: string
 }
 
 export type VoidOn = 'lap' | 'end' | 'strip' | 'patch'
@@ -119,4 +138,8 @@ export interface LaidData {
   readonly kit?: string
   readonly robotM?: number
   readonly handM?: number
+  /** Metres by the names of other welders. */
+  readonly othersM?: Readonly<Record<string, number>>
+  /** Welders whose clearance the day or the weather had lapsed by then, with the coupon it was of; `by` null: of another day. */
+  readonly lapsed?: Readonly<Record<string, { readonly by: LapsedBy | null; readonly couponAt: string }>>
 }

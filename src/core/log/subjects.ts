@@ -1,3 +1,5 @@
+import { metresByWelder } from '../welds/metres.js'
+import type { LaidData } from './data.js'
 import type { Entry, JsonObject } from './entry.js'
 
 /**
@@ -35,6 +37,5 @@ function besides({ type, data, subject }: Pick<Entry, 'type' | 'data' | 'subject
 }
 
 function weldersOf(data: JsonObject): string[] {
-  const names = ['robot', 'hand'] as const
-  return names.filter((name) => `${name}M` in data).map((name) => `welder:${name}`)
+  return [...metresByWelder(data as unknown as LaidData).keys()].map((name) => `welder:${name}`)
 }

@@ -45,3 +45,8 @@ export function hoursOver(hours: readonly Hour[], from: Instant, minutes: number
   }
   return over
 }
+
+/** The hours of a forecast as known at an instant; none of one that says nothing any more. */
+export function hoursKnown(forecast: Forecast | null, knownAt: Instant): readonly Hour[] {
+  return forecast === null || ageOf(forecast, knownAt) === 'dead' ? [] : forecast.hours
+}

@@ -25,6 +25,9 @@ export function individualsChart(widthsMm: readonly number[]): IndividualsChart 
   return { meanMm, sigmaMm, lowMm: meanMm - 3 * sigmaMm, highMm: meanMm + 3 * sigmaMm }
 }
 
+/** With fewer coupons than this the chance of a short one is a number that nobody should act on. Common practice, no source. */
+export const chanceFrom = 5
+
 /** Chance, 0…1, that the next width is below `minMm`, widths being normal; null while mean or sigma is not known. */
 export function chanceShort(meanMm: number | null, sigmaMm: number | null, minMm: number): number | null {
   if (meanMm === null || sigmaMm === null || !(sigmaMm >= 0) || !Number.isFinite(meanMm) || !Number.isFinite(minMm)) return null

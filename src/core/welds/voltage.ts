@@ -58,3 +58,17 @@ export function voltageDrop({ volts, watts, leadM, areaMm2 }: LeadInput): Voltag
   const share = toolOhm / (toolOhm + 2 * leadM * conductorOhmM(areaMm2))
   return { dropPct: 100 * (1 - share), heatPct: 100 * share ** 2, toolV: volts * share }
 }
+
+/** A generator that runs near its rating sags when the tool's fan and heat start together. From memory. */
+const generatorShare = 1.25
+
+/** Continuous rating of a generator for a tool of so many watts (> 0…1e7), up to the next 100 W. RangeError outside. */
+export function generatorW(watts: number): number {
+  above('watts', watts, 0, 1e7)
+  return Math.ceil((watts * generatorShare) / 100 - 1e-9) * 100
+}
+
+/** The thinnest section of the table, mm², with which the drop stays at or below `maxPct` (%); null when none does. */
+export function sectionFor(lead: Omit<LeadInput, 'areaMm2'>, maxPct: number): number | null {
+  return [...class5OhmKm.keys()].find((areaMm2) => voltageDrop({ ...lead, areaMm2 }).dropPct <= maxPct) ?? null
+}

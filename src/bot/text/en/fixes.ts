@@ -66,6 +66,7 @@ export const fixes: Readonly<Record<Fix, string>> = {
   'fit:nozzle': 'fit a nozzle',
   'test:spray': 'make a test spray',
   'weld:coupon': 'weld a coupon',
+  'cut:back': 'cut back farther until two pieces are good',
   'shorten:lead': 'shorter or thicker lead, or measure at the tool',
   'widen:strip': 'centre the strip or take a wider one',
   'trim:gap': 'correct the gap',

@@ -56,6 +56,9 @@ export const refusal: RefusalWords = {
   sites: (list) => `Sites: ${list}`,
   who: { supervisor: 'supervisors', supervisors: 'supervisors', author: 'the one who logged it', crew: 'the crew' },
   states: {
+    'nothing-on-hold': 'nothing is on hold',
+    'not-probed': 'probe everything on hold first: weld NAME probed',
+    'no-good-cuts': 'cut back until two pieces are good first: weld NAME cut WIDTH PEEL',
     'open-voids': 'open voids are left: repair and probe them first',
     taken: 'it belongs to another site',
     closed: 'it is closed',

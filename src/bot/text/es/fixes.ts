@@ -66,6 +66,7 @@ export const fixes: Readonly<Record<Fix, string>> = {
   'fit:nozzle': 'poner una boquilla',
   'test:spray': 'hacer una prueba de espuma',
   'weld:coupon': 'soldar una probeta',
+  'cut:back': 'cortar más atrás hasta dos testigos buenos',
   'shorten:lead': 'cable más corto o más grueso, o medir en la herramienta',
   'widen:strip': 'centrar la tira o tomar una más ancha',
   'trim:gap': 'corregir el hueco',

@@ -56,6 +56,9 @@ export const refusal: RefusalWords = {
   sites: (list) => `Obras: ${list}`,
   who: { supervisor: 'supervisores', supervisors: 'supervisores', author: 'quien lo anotó', crew: 'la cuadrilla' },
   states: {
+    'nothing-on-hold': 'no hay nada retenido',
+    'not-probed': 'antes repasar con punzón todo lo retenido: soldar NOMBRE repasado',
+    'no-good-cuts': 'antes cortar hasta dos testigos buenos: soldar NOMBRE testigo ANCHO PELADO',
     'open-voids': 'quedan fallas abiertas: primero reparar y repasar',
     taken: 'es de otra obra',
     closed: 'está cerrada',

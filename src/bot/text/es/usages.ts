@@ -9,7 +9,7 @@ export const usages: Usages = {
   air: { usage: 'air [aire T] [hr N] [viento V] [racha V] [lluvia N %] [trueno | sin trueno]', example: '/air viento 18 racha 30 sin trueno' },
   weld: {
     usage:
-      'weld [lámina T] [traslape limpio] [seco] [cable L SECCIÓN] · weld NOMBRE ANCHO… PELADO [caliente] [ajuste T] [velocidad V] [espesor MM] [por QUIÉN] · weld NOMBRE reinicio | corte | ajuste T | velocidad V | boquilla | operador QUIÉN | apagado',
+      'weld [lámina T] [traslape limpio] [seco] [cable L SECCIÓN] · weld NOMBRE ANCHO… PELADO [testigo] [caliente] [ajuste T] [velocidad V] [espesor MM] [lote L] [color C] [por QUIÉN] · weld NOMBRE reinicio | corte | fuente | cable | ajuste T | velocidad V | boquilla | rodillo | operador QUIÉN | espesor MM | lote L | color C | vieja | apagado | repasado | liberado [L] | gráfico',
     example: '/weld robot 41 40 42 mm película ajuste 480 velocidad 2,5'
   },
   strip: { usage: 'strip ANCHO [hueco H] [descentrado D] [borde L] [láminas N] [rollo L] [xN]', example: '/strip 2 m hueco 6 mm' },
@@ -23,7 +23,7 @@ export const usages: Usages = {
   },
   foam: { usage: 'foam [SEGUNDOS s] [parejo | vetas | oscuro | quebradizo | blando | pegajoso | plano]', example: '/foam 45 s parejo' },
   laid: {
-    usage: 'laid ÁREA [láminas N] [hilera N] [juego NOMBRE] [robot LARGO] [mano LARGO]',
+    usage: 'laid ÁREA [láminas N] [hilera N] [juego NOMBRE] [robot LARGO] [mano LARGO] [NOMBRE LARGO]',
     example: '/laid 42 m2 láminas 2 hilera 4 juego K7 robot 20 mano 4'
   },
   day: { usage: 'day [FECHA | hoy | mañana]', example: '/day mañana' },

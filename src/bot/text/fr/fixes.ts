@@ -66,6 +66,7 @@ export const fixes: Readonly<Record<Fix, string>> = {
   'fit:nozzle': 'poser une buse',
   'test:spray': 'faire un essai de mousse',
   'weld:coupon': 'souder une éprouvette',
+  'cut:back': 'découper plus loin jusqu’à deux prélèvements bons',
   'shorten:lead': 'câble plus court ou plus gros, ou mesurer à l’outil',
   'widen:strip': 'centrer la bande ou en prendre une plus large',
   'trim:gap': 'corriger l’écart',

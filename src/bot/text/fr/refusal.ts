@@ -56,6 +56,9 @@ export const refusal: RefusalWords = {
   sites: (list) => `Chantiers : ${list}`,
   who: { supervisor: 'les chefs de chantier', supervisors: 'les chefs de chantier', author: 'celui qui l’a noté', crew: 'l’équipe' },
   states: {
+    'nothing-on-hold': 'rien n’est en attente',
+    'not-probed': 'd’abord tout sonder : souder NOM sondé',
+    'no-good-cuts': 'd’abord découper jusqu’à deux prélèvements bons : souder NOM prélèvement LARGEUR PELAGE',
     'open-voids': 'des défauts restent ouverts : les réparer et les sonder d’abord',
     taken: 'il est à un autre chantier',
     closed: 'fermé',

@@ -9,7 +9,7 @@ export const usages: Usages = {
   air: { usage: 'air [air T] [hr N] [vent V] [rafale V] [pluie N %] [tonnerre | sans tonnerre]', example: '/air vent 18 rafale 30 sans tonnerre' },
   weld: {
     usage:
-      'weld [feuille T] [recouvrement propre] [sec] [rallonge L SECTION] · weld NOM LARGEUR… PELAGE [chaud] [consigne T] [vitesse V] [épaisseur MM] [par QUI] · weld NOM redémarrage | coupure | consigne T | vitesse V | buse | opérateur QUI | arrêt',
+      'weld [feuille T] [recouvrement propre] [sec] [rallonge L SECTION] · weld NOM LARGEUR… PELAGE [prélèvement] [chaud] [consigne T] [vitesse V] [épaisseur MM] [lot L] [couleur C] [par QUI] · weld NOM redémarrage | coupure | source | rallonge | consigne T | vitesse V | buse | rouleau | opérateur QUI | épaisseur MM | lot L | couleur C | vieille | arrêt | sondé | libéré [L] | graphique',
     example: '/weld robot 41 40 42 mm film consigne 480 vitesse 2,5'
   },
   strip: { usage: 'strip LARGEUR [écart E] [décalage D] [bord L] [feuilles N] [rouleau L] [xN]', example: '/strip 2 m écart 6 mm' },
@@ -23,7 +23,7 @@ export const usages: Usages = {
   },
   foam: { usage: 'foam [SECONDES s] [régulier | stries | foncé | cassant | mou | collant | plat]', example: '/foam 45 s régulier' },
   laid: {
-    usage: 'laid SURFACE [feuilles N] [rang N] [trousse NOM] [robot LONGUEUR] [main LONGUEUR]',
+    usage: 'laid SURFACE [feuilles N] [rang N] [trousse NOM] [robot LONGUEUR] [main LONGUEUR] [NOM LONGUEUR]',
     example: '/laid 42 m2 feuilles 2 rang 4 trousse K7 robot 20 main 4'
   },
   day: { usage: 'day [DATE | aujourd’hui | demain]', example: '/day demain' },

@@ -5,11 +5,22 @@ import { negations } from '../negation.js'
 import { atNumber } from '../quantity.js'
 import { missing } from '../refused.js'
 import type { KitSaid } from '../said.js'
-import { date, flag, negated, number, putNumber, takeNumber } from '../take.js'
+import { date, flag, negated, number, putNumber, takeNumber, takeToken } from '../take.js'
 import { type Heard, note, put, type Vocabulary, type Walk } from '../walk.js'
 import { slots } from './numbers.js'
 
 export const kitWords = { en: 'kit', es: 'kit juego', fr: 'kit trousse' }
+
+export const lotWords = { en: 'lot', es: 'lote', fr: 'lot' }
+
+/** A lot, as it is printed on a kit or a roll. */
+const lotToken = /^[\p{L}\p{N}#][\p{L}\p{N}./_#-]{0,39}$/u
+
+export function readLot(walk: Walk, heard: Heard): void {
+  const lot = takeToken(walk, heard, lotToken)
+  put(walk, heard, 'lot', lot)
+  note(walk, 'lot', lot)
+}
 
 /** A temperature without a part: iso and resin alike. */
 export function takeKitTemperature(walk: Walk, heard: Heard): void {

@@ -48,5 +48,7 @@ export const slots = {
   gel: { label: 'seconds', unit: 's', metric: 's', us: 's', min: 1, max: 600 },
   area: { label: 'area', ...area, min: 0, max: 100_000, above: true },
   robot: { label: 'robot', ...long, min: 0, max: 10_000 },
-  hand: { label: 'hand', ...long, min: 0, max: 10_000 }
+  hand: { label: 'hand', ...long, min: 0, max: 10_000 },
+  welded: { label: 'welder', ...long, min: 0, max: 10_000 },
+  released: { label: 'released', ...long, min: 0, max: 100_000, above: true }
 } as const satisfies Record<string, Slot>

@@ -15,7 +15,7 @@ function takeIn(walk: Walk, unit: 'V' | 'W'): number | null {
 }
 
 /** `lead 50 m 2.5 mm2 [230 V] [1600 W]`, the last two in either order. */
-function readLead(walk: Walk, heard: Heard): void {
+export function readLead(walk: Walk, heard: Heard): void {
   const leadM = takeNumber(walk, slots.lead, heard)
   const areaMm2 = takeNumber(walk, slots.leadArea, heard)
   const before = takeIn(walk, 'W')
@@ -37,6 +37,8 @@ export function bareVolts(walk: Walk): boolean {
   return true
 }
 
+export const leadWords = { en: 'lead', es: 'cable(,s) alargador', fr: 'rallonge(,s) câble(,s)' }
+
 export const power = {
-  lead: { words: { en: 'lead', es: 'cable(,s) alargador', fr: 'rallonge(,s) câble(,s)' }, read: readLead }
+  lead: { words: leadWords, read: readLead }
 } satisfies Vocabulary

@@ -2,13 +2,11 @@ import type { Place } from '../../../core/log/data.js'
 import { atEnd } from '../cursor.js'
 import { takeName } from '../names.js'
 import { atNumber } from '../quantity.js'
-import { kitOf, kit as kitSlots, putKitName, takeKitTemperature } from '../slots/kit.js'
+import { kitOf, kit as kitSlots, lotWords, putKitName, readLot, takeKitTemperature } from '../slots/kit.js'
 import { slots } from '../slots/numbers.js'
-import { flag, number, putNumber, state, takeNumber, takeToken } from '../take.js'
+import { flag, number, putNumber, state, takeNumber } from '../take.js'
 import { lexiconOf } from '../vocabulary.js'
-import { type Grammar, type Heard, type Meaning, note, put, type Vocabulary, type Walk } from '../walk.js'
-
-const lotToken = /^[\p{L}\p{N}#][\p{L}\p{N}./_#-]{0,39}$/u
+import type { Grammar, Meaning, Vocabulary, Walk } from '../walk.js'
 
 /** `box` or `box 30`: where the kit stands, and how warm it is there. */
 function place(where: Place): Meaning['read'] {
@@ -20,18 +18,12 @@ function place(where: Place): Meaning['read'] {
   }
 }
 
-function readLot(walk: Walk, heard: Heard): void {
-  const lot = takeToken(walk, heard, lotToken)
-  put(walk, heard, 'lot', lot)
-  note(walk, 'lot', lot)
-}
-
 export const kitVocabulary: Vocabulary = {
   ...kitSlots,
   box: { words: { en: 'box warm_box', es: 'caja caja_caliente', fr: 'caisse caisson caisson_chauffant' }, read: place('box') },
   store: { words: { en: 'store', es: 'almacén', fr: 'dépôt' }, read: place('store') },
   deck: { words: { en: 'deck', es: 'cubierta', fr: 'toiture' }, read: place('deck') },
-  lot: { words: { en: 'lot', es: 'lote', fr: 'lot' }, read: readLot },
+  lot: { words: lotWords, read: readLot },
   used: { words: { en: 'used', es: 'usad(o,a,os,as)', fr: 'utilisé(,e,s,es)' }, read: number(slots.used, 'usedM2') },
   empty: { words: { en: 'empty', es: 'vací(o,a,os,as)', fr: 'vide(,s)' }, read: flag({ empty: true }) }
 }

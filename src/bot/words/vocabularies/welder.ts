@@ -6,8 +6,10 @@ import { atNumber, takeQuantity } from '../quantity.js'
 import { missing, Refused } from '../refused.js'
 import type { Said } from '../said.js'
 import { slotValue } from '../slot.js'
+import { lotWords, readLot } from '../slots/kit.js'
 import { slots } from '../slots/numbers.js'
 import { handWords, peelWords, robotWords } from '../slots/peel.js'
+import { leadWords, readLead } from '../slots/power.js'
 import { nozzleWords } from '../slots/start-up.js'
 import { flag, negated, number, takeToken } from '../take.js'
 import type { Quantity } from '../unit.js'
@@ -39,6 +41,26 @@ function event(event: WelderData['event']): Meaning['read'] {
   return flag({ event }, { label: 'event', value: event })
 }
 
+const colourToken = /^[\p{L}\p{M}\p{N}][\p{L}\p{M}\p{N}./_#-]{0,39}$/u
+
+function readColour(walk: Walk, heard: Heard): void {
+  const colour = takeToken(walk, heard, colourToken).toLowerCase()
+  put(walk, heard, 'colour', colour)
+  note(walk, 'colour', colour)
+}
+
+/** `lead`, or `lead 50 m 2.5 mm2` with what the new one is. */
+function readNewLead(walk: Walk, heard: Heard): void {
+  event('lead')(walk, heard)
+  if (!atEnd(walk) && atNumber(walk)) readLead(walk, heard)
+}
+
+/** `released`, or `released 20 m` of what is on hold. */
+function readReleased(walk: Walk, heard: Heard): void {
+  event('released')(walk, heard)
+  if (!atEnd(walk) && atNumber(walk)) number(slots.released, 'releasedM')(walk, heard)
+}
+
 const peels = Object.fromEntries(
   Object.entries(peelWords).map(([peel, words]) => [
     peel,
@@ -56,9 +78,19 @@ export const welderVocabulary: Vocabulary = {
   thick: { words: { en: 'thick thickness', es: 'espesor grosor', fr: 'épaisseur' }, read: number(slots.thick, 'thicknessMm') },
   by: { words: { en: 'by', es: 'por', fr: 'par' }, read: who('by') },
   operator: { words: { en: 'operator', es: 'operador(,a)', fr: 'opérateur opératrice' }, read: who('operator') },
+  lot: { words: lotWords, read: readLot },
+  colour: { words: { en: 'colour color', es: 'color', fr: 'couleur teinte' }, read: readColour },
+  old: { words: { en: 'old old_sheet', es: 'viej(o,a) lámina_vieja', fr: 'vieille ancien(,ne) ancienne_feuille' }, read: flag({ old: true }) },
+  cut: { words: { en: 'cut cut_out', es: 'testigo muestra', fr: 'prélèvement découpe' }, read: flag({ cut: true }) },
   restart: { words: { en: 'restart restarted', es: 'reinicio reiniciad(o,a)', fr: 'redémarrage redémarré(,e)' }, read: event('restart') },
   power: { words: { en: 'power', es: 'corte', fr: 'coupure' }, read: event('power') },
+  source: { words: { en: 'source generator', es: 'fuente generador', fr: 'source groupe générateur' }, read: event('source') },
+  lead: { words: leadWords, read: readNewLead },
   nozzle: { words: nozzleWords, read: event('nozzle') },
+  roller: { words: { en: 'roller(,s)', es: 'rodillo(,s)', fr: 'rouleau galet roulette' }, read: event('roller') },
+  probed: { words: { en: 'probed', es: 'punzonad(o,a,os,as) repasad(o,a,os,as)', fr: 'sondé(,e,s,es)' }, read: event('probed') },
+  released: { words: { en: 'released', es: 'liberad(o,a,os,as)', fr: 'libéré(,e,s,es)' }, read: readReleased },
+  chart: { words: { en: 'chart', es: 'gráfic(o,a)', fr: 'graphique' }, read: flag({ chart: true }) },
   off: { words: { en: 'off', es: 'apagad(o,a)', fr: 'arrêt arrêté(,e) éteint(,e)' }, read: event('off') }
 }
 
@@ -98,29 +130,43 @@ function clash(word: string): Refused {
   return new Refused('inconsistent', word, { label: word })
 }
 
+/** Changes that a sheet of another roll makes: told together they are one. */
+function sheetEvent({ thicknessMm, lot, colour }: Fields): 'thickness' | 'lot' | 'colour' | undefined {
+  if (thicknessMm !== undefined) return 'thickness'
+  if (lot !== undefined) return 'lot'
+  return colour === undefined ? undefined : 'colour'
+}
+
 function eventOf(welder: string, fields: Fields): Said {
-  const { event, setC, speedMMin, operator } = fields
-  const said = [event, setC === undefined ? undefined : 'set', speedMMin === undefined ? undefined : 'speed'].filter((one) => one !== undefined)
-  const [only, second] = said as WelderData['event'][]
+  const { event, setC, speedMMin, operator, old, releasedM, lead, chart } = fields
+  const told: readonly (WelderData['event'] | 'chart' | undefined)[] = [
+    event,
+    setC === undefined ? undefined : 'set',
+    speedMMin === undefined ? undefined : 'speed',
+    sheetEvent(fields),
+    old ? 'old-sheet' : undefined,
+    chart ? 'chart' : undefined
+  ]
+  const [only, second] = told.filter((one) => one !== undefined)
   if (second !== undefined) throw clash(second)
   if (only === undefined) return { command: 'weld show', welder }
-  return {
-    command: 'weld event',
-    welder,
-    event: { event: only, ...picked(fields, ['setC', 'speedMMin']), ...(operator === undefined ? {} : { by: operator }) }
-  }
+  if (only === 'chart') return { command: 'weld chart', welder }
+  const parts = picked(fields, ['setC', 'speedMMin', 'thicknessMm', 'lot', 'colour'])
+  const by = operator === undefined ? {} : { by: operator }
+  const metres = releasedM === undefined ? {} : { metresM: releasedM }
+  return { command: 'weld event', welder, event: { event: only, ...parts, ...by, ...metres }, ...(lead === undefined ? {} : { lead }) }
 }
 
 /** A coupon when a width or a peel was told, else one event of the welder, else what is known of it. */
 export function saidOfWelder(fields: Fields): Said {
-  const { welder, widthsMm, peel, event, warm } = fields
+  const { welder, widthsMm, peel, event, warm, cut, chart } = fields
   if (welder === undefined) throw missing('welder')
   if (widthsMm === undefined && peel === undefined) {
     if (event !== undefined && fields.by !== undefined) throw clash('by')
-    if (warm !== undefined || fields.thicknessMm !== undefined || fields.by !== undefined) throw missing('width')
+    if (warm !== undefined || cut || fields.by !== undefined) throw missing('width')
     return eventOf(welder, fields)
   }
-  if (event !== undefined) throw clash(event)
-  const parts = picked(fields, ['setC', 'speedMMin', 'thicknessMm', 'by'])
+  if (event !== undefined || chart) throw clash(event ?? 'chart')
+  const parts = picked(fields, ['setC', 'speedMMin', 'thicknessMm', 'lot', 'colour', 'old', 'cut', 'by'])
   return { command: 'weld coupon', welder, coupon: { widthsMm: widthsMm ?? [], peel: peel ?? null, warm: warm ?? false, ...parts } }
 }

@@ -1,14 +1,24 @@
 import type { Instant } from '../../instant.js'
-import type { FoamVerdict, LaidData, ReadingData, StatementData, WelderData } from '../data.js'
+import { metresByWelder } from '../../welds/metres.js'
+import type { CouponData, FoamVerdict, LaidData, ReadingData, StatementData, WelderData } from '../data.js'
 import { type Closing, emptyClosing, stepClosing } from './closing.js'
+import { type Extremes, markExtremes } from './extremes.js'
 import { type Noted, noteAll, type Step } from './noted.js'
 
 type Latest = { readonly [K in keyof (ReadingData & StatementData)]?: Noted<NonNullable<(ReadingData & StatementData)[K]>> }
+
+/** Readings whose change lapses a welder's clearance. */
+export type WatchedReading = 'airC' | 'sheetC' | 'windKmh'
+const watched = ['airC', 'sheetC', 'windKmh'] as const satisfies readonly WatchedReading[]
 
 /** One local day of a site: what was last said of everything that lapses, which welders were in use, what was laid. */
 export interface DayState {
   readonly latest: Latest
   readonly rainFellAt: Instant | null
+  /** When rain last fell in a spell that is over, as stated. */
+  readonly rainOverFellAt?: Instant | null
+  /** How far readings went that lapse a clearance. */
+  readonly extremes?: { readonly [K in WatchedReading]?: Extremes }
   readonly thunderHeardAt: Instant | null
   readonly welders: Readonly<Record<string, { readonly off: boolean }>>
   readonly laidAt: Instant | null
@@ -63,20 +73,34 @@ export function stepDay(state: DayState, step: Step): DayState {
 function stepWork(state: DayState, step: Step): DayState {
   switch (step.type) {
     case 'reading':
-      return { ...state, latest: noteAll(state.latest, step, keys) }
+      return { ...state, latest: noteAll(state.latest, step, keys), extremes: marked(state.extremes, step) }
     case 'statement':
       return stepStatement(state, step)
     case 'kit':
       return stepFoam(state, step)
     case 'coupon':
-      return { ...state, welders: { ...state.welders, [welderOf(step)]: { off: false } } }
+      return (step.data as unknown as CouponData).cut ? state : inUse(state, welderOf(step), true)
     case 'welder':
-      return { ...state, welders: { ...state.welders, [welderOf(step)]: { off: (step.data as unknown as WelderData).event === 'off' } } }
+      return stepEvent(state, welderOf(step), step.data as unknown as WelderData)
     case 'laid':
       return stepLaid(state, step.data as unknown as LaidData, step.at)
     default:
       return state
   }
+}
+
+function marked(before: DayState['extremes'], { data, at, seq }: Step): NonNullable<DayState['extremes']> {
+  const told = watched.filter((key) => key in data)
+  return { ...before, ...Object.fromEntries(told.map((key) => [key, markExtremes(before?.[key], { value: data[key] as number, at, seq })])) }
+}
+
+function inUse(state: DayState, name: string, on: boolean): DayState {
+  return { ...state, welders: { ...state.welders, [name]: { off: !on } } }
+}
+
+/** What is done about its metres, or what the weather did, takes no welder into use. */
+function stepEvent(state: DayState, name: string, { event, couponAt }: WelderData): DayState {
+  return event === 'probed' || event === 'released' || couponAt !== undefined ? state : inUse(state, name, event !== 'off')
 }
 
 function stepStatement(state: DayState, step: Step): DayState {
@@ -86,6 +110,7 @@ function stepStatement(state: DayState, step: Step): DayState {
     ...state,
     latest: noteAll(before, step, keys),
     rainFellAt: said.rainFalling === true ? step.at : state.rainFellAt,
+    rainOverFellAt: said.rainFalling === false ? state.rainFellAt : (state.rainOverFellAt ?? null),
     thunderHeardAt: said.thunder === true ? step.at : state.thunderHeardAt
   }
 }
@@ -101,9 +126,12 @@ function stepFoam(state: DayState, step: Step): DayState {
   return { ...state, latest: { ...state.latest, tested: { value: foam.verdict === 'good', at: step.at, seq: step.seq } } }
 }
 
+/** A welder that welded is in use, unless it was said to be off. */
 function stepLaid(state: DayState, laid: LaidData, at: Instant): DayState {
+  const welded = [...metresByWelder(laid)].flatMap(([name, metres]) => (metres > 0 ? [[name, { off: false }] as const] : []))
   return {
     ...state,
+    welders: { ...Object.fromEntries(welded), ...state.welders },
     laidAt: at,
     areaM2: state.areaM2 + laid.areaM2,
     robotM: state.robotM + (laid.robotM ?? 0),

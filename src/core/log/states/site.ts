@@ -1,5 +1,6 @@
 import type { Compatibility } from '../../facts.js'
 import type { SiteSettings } from '../../site.js'
+import { weldedM } from '../../welds/metres.js'
 import type { DetailKind, DetailStatus, DetailsData, PunchData } from '../closing-data.js'
 import type { LaidData } from '../data.js'
 import type { Noted, Step } from './noted.js'
@@ -124,7 +125,7 @@ function stepLaid(state: SiteState, laid: LaidData): SiteState {
   return {
     ...state,
     areaM2: state.areaM2 + laid.areaM2,
-    weldedM: state.weldedM + (laid.robotM ?? 0) + (laid.handM ?? 0),
+    weldedM: state.weldedM + weldedM(laid),
     laidSheets: state.laidSheets + (laid.sheets ?? 0)
   }
 }
