@@ -26,6 +26,14 @@ const lapses: readonly Lapse[] = [
   ['another speed', [['weld robot speed 2', '09:30']], 'speed'],
   ['another nozzle', [['weld robot nozzle', '09:30']], 'nozzle'],
   ['another operator', [['weld robot operator ana', '09:30']], 'operator'],
+  ['another source', [['weld robot source', '09:30']], 'source'],
+  ['another lead', [['weld robot lead', '09:30']], 'lead'],
+  ['another roller', [['weld robot roller', '09:30']], 'roller'],
+  ['another thickness', [['weld robot thick 2', '09:30']], 'thickness'],
+  ['another lot', [['weld robot lot L9', '09:30']], 'lot'],
+  ['another colour', [['weld robot colour grey', '09:30']], 'colour'],
+  ['an old sheet', [['weld robot old', '09:30']], 'old-sheet'],
+  ['a first lead stated', [['weld lead 20 m 2.5 mm2', '09:30']], null],
   ['the same of another welder', [['weld hand restart', '09:30']], null],
   ['a restart before the coupon, told late', [['weld robot restart @08:50', '09:30']], null],
   ['air moved by 6 K', [['air 21', '09:30']], null],
@@ -51,6 +59,40 @@ const lapses: readonly Lapse[] = [
       ['air no rain', '09:40']
     ],
     null
+  ],
+  // Once read, it happened: outside contract §2 says moved since, not stands elsewhere now.
+  [
+    'air that moved and came back',
+    [
+      ['air 22', '09:30'],
+      ['air 15', '09:50']
+    ],
+    'air'
+  ],
+  [
+    'air that moved and was undone',
+    [
+      ['air 22', '09:30'],
+      ['undo', '09:35']
+    ],
+    null
+  ],
+  [
+    'air that moved and was corrected',
+    [
+      ['air 22', '09:30'],
+      ['correct demo-6 air 16', '09:35']
+    ],
+    null
+  ],
+  [
+    'rain that fell, ended, and falls again',
+    [
+      ['air rain', '09:30'],
+      ['air no rain', '09:40'],
+      ['air rain', '09:50']
+    ],
+    'rain'
   ],
   ['11:59:59', [], null, '11:59:59'],
   ['noon, site time', [], 'half-day', '12:00']
@@ -107,10 +149,33 @@ describe('a clearance', () => {
     expect(findingOf(weld, 'coupon')).toMatchObject({ outcome: 'unknown' })
 
     await seamhand.ask('weld robot restart')
-    expect(numbersOf(await seamhand.ask('weld')).welders).toEqual([
+    expect(numbersOf(await seamhand.ask('weld')).welders).toMatchObject([
       { name: 'robot', cleared: false, lapsedBy: 'off', widthMm: 41, at: '2026-05-04T08:00:00Z' }
     ])
     expect(numbersOf(await seamhand.ask('weld robot 41 film')).cleared).toBe(true)
+  })
+})
+
+describe('a clearance is for what its coupon was made of', () => {
+  const cleared = async (coupon: string, then: string) => {
+    const seamhand = await open()
+    await seamhand.askAll(['weld lead 30 m 2.5 mm2 230 V', coupon, then], { at: '09:00' })
+    return numbersOf(await seamhand.ask('weld robot', { at: '09:01' }))
+  }
+
+  it.each([
+    ['weld robot 41 film thick 1.5', 'weld robot thick 1.5', null],
+    ['weld robot 41 film thick 1.5 lot L1 colour grey', 'weld robot colour grey lot L1 thick 1.5', null],
+    ['weld robot 41 film thick 1.5 lot L1', 'weld robot thick 1.5 lot L2', 'lot'],
+    ['weld robot 41 film lot L1', 'weld robot thick 1.5 lot L1', 'thickness'],
+    ['weld robot 41 film old', 'weld robot old', null],
+    ['weld robot 41 film', 'weld lead 30 m 2.5 mm2 230 V', null],
+    ['weld robot 41 film', 'weld lead 60 m 2.5 mm2', 'lead'],
+    ['weld robot 41 film', 'weld lead 30 m 4 mm2', 'lead'],
+    ['weld robot 41 film', 'weld lead 30 m 2.5 mm2 240 V', 'source'],
+    ['weld robot 41 film', 'weld robot lead 30 m 2.5 mm2', 'lead']
+  ])('%s, then %s', async (coupon, then, lapsedBy) => {
+    expect(await cleared(coupon, then)).toMatchObject({ cleared: lapsedBy === null, lapsedBy })
   })
 })
 
@@ -167,6 +232,17 @@ describe('a coupon', () => {
     // Welded while not cleared is on hold at once.
     await seamhand.ask('laid 10 m2 robot 5 m')
     expect(numbersOf(await seamhand.ask('weld robot')).onHoldM).toBe(35.5)
+  })
+
+  it('that fails twice for one cause says the other thing to try, and asks for a new one', async () => {
+    const seamhand = await open()
+    const first = await seamhand.ask('weld robot 41 parted')
+    expect(numbersOf(first).move).toEqual({ temperature: 'keep', speed: 'down', pressure: 'keep' })
+    expect(first.text).toMatch(/next: slower/)
+    expect(first.text).toMatch(/weld a coupon|new coupon/)
+    expect(numbersOf(await seamhand.ask('weld robot 41 parted')).move).toEqual({ temperature: 'up', speed: 'keep', pressure: 'keep' })
+    expect(numbersOf(await seamhand.ask('weld robot')).move).toEqual({ temperature: 'up', speed: 'keep', pressure: 'keep' })
+    expect(numbersOf(await seamhand.ask('weld robot 41 scorched')).move).toMatchObject({ speed: 'up', temperature: 'keep' })
   })
 
   it('gives mean, sigma from moving ranges and the chance of a short one once there are two', async () => {

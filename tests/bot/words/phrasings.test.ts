@@ -163,6 +163,56 @@ const groups: readonly (readonly [says: Said, metric: readonly string[], us: rea
     ['weld robot operator Léo']
   ],
   [
+    { command: 'weld event', welder: 'robot', event: { event: 'lead' }, lead: { leadM: 50, areaMm2: 2.5 } },
+    ['weld robot lead 50 m 2.5 mm2', 'soldar robot cable 50 m 2,5 mm2', 'souder robot rallonge 50 m 2,5 mm2'],
+    []
+  ],
+  [
+    { command: 'weld event', welder: 'robot', event: { event: 'thickness', thicknessMm: 2, lot: 'L2', colour: 'grey' } },
+    ['weld robot thick 2 lot L2 colour grey', 'soldar robot espesor 2 lote L2 color Grey', 'souder robot épaisseur 2 mm lot L2 couleur grey'],
+    []
+  ],
+  [
+    { command: 'weld event', welder: 'robot', event: { event: 'old-sheet' } },
+    ['weld robot old', 'weld robot old sheet', 'soldar robot lámina vieja', 'souder robot ancienne feuille'],
+    ['weld robot old']
+  ],
+  [
+    { command: 'weld event', welder: 'robot', event: { event: 'roller' } },
+    ['weld robot roller', 'soldar robot rodillo', 'souder robot rouleau'],
+    ['weld robot roller']
+  ],
+  [
+    { command: 'weld event', welder: 'robot', event: { event: 'source' } },
+    ['weld robot source', 'soldar robot generador', 'souder robot groupe'],
+    ['weld robot generator']
+  ],
+  [
+    { command: 'weld event', welder: 'hand', event: { event: 'probed' } },
+    ['weld hand probed', 'soldar mano repasado', 'souder main sondé'],
+    ['weld hand probed']
+  ],
+  [
+    { command: 'weld event', welder: 'robot', event: { event: 'released', metresM: 20 } },
+    ['weld robot released 20 m', 'soldar robot liberado 20', 'souder robot libéré 20 m'],
+    []
+  ],
+  [
+    { command: 'weld coupon', welder: 'robot', coupon: { widthsMm: [41], peel: 'film', warm: false, cut: true } },
+    ['weld robot cut 41 film', 'soldar robot testigo 41 película', 'souder robot prélèvement 41 film'],
+    []
+  ],
+  [
+    { command: 'weld coupon', welder: 'robot', coupon: { widthsMm: [41], peel: 'film', warm: false, lot: 'L1', colour: 'grey', old: true } },
+    [
+      'weld robot 41 film lot L1 colour grey old',
+      'soldar robot 41 película lote L1 color grey vieja',
+      'souder robot 41 film lot L1 couleur grey vieille'
+    ],
+    []
+  ],
+  [{ command: 'weld chart', welder: 'robot' }, ['weld robot chart', 'soldar robot gráfico', 'souder robot graphique'], ['weld robot chart']],
+  [
     { command: 'weld event', welder: 'robot', event: { event: 'off' } },
     ['weld robot off', 'soldar robot apagado', 'souder robot arrêt'],
     ['weld robot off']
