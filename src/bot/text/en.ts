@@ -13,7 +13,7 @@ import { talk } from './en/talk.js'
 import { toSay } from './en/to-say.js'
 import { weld } from './en/weld.js'
 import type { Text } from './text.js'
-import { usages, weld } from './usages.js'
+import { usages } from './usages.js'
 
 export const en: Text = {
   ...frame,

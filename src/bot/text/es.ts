@@ -11,7 +11,7 @@ import { posts } from './es/posts.js'
 import { refusal } from './es/refusal.js'
 import { talk } from './es/talk.js'
 import { toSay } from './es/to-say.js'
-import { usages, weld } from './es/usages.js'
+import { usages } from './es/usages.js'
 import { weld } from './es/weld.js'
 import type { Text } from './text.js'
 

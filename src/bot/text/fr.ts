@@ -11,7 +11,7 @@ import { posts } from './fr/posts.js'
 import { refusal } from './fr/refusal.js'
 import { talk } from './fr/talk.js'
 import { toSay } from './fr/to-say.js'
-import { usages, weld } from './fr/usages.js'
+import { usages } from './fr/usages.js'
 import { weld } from './fr/weld.js'
 import type { Text } from './text.js'
 
