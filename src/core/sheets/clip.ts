@@ -1,8 +1,8 @@
 import { Clipper64, ClipType, FillRule, type Path64, PathType, type PolyPath64, PolyTree64 } from 'clipper2-ts'
 import { type Point, type Polygon, type Region, type Ring, ringAreaMm2, ringsOf } from './polygon.js'
 
-/** Wrapper of clipper2-ts, the only one. Coordinates become whole steps of 10 nm: areas of a roof hold to far less than 1 mm². */
-const stepsPerMm = 1e5
+/** Wrapper of clipper2-ts, the only one. Coordinates become whole steps of 1 nm: areas of a roof hold to far less than 1 mm². */
+const stepsPerMm = 1e6
 
 /** Farther out than this (mm) a step no longer fits. */
 const farthestMm = 1e7
@@ -53,4 +53,9 @@ function children(node: PolyPath64): readonly PolyPath64[] {
 function ringOf(node: PolyPath64, sense: 1 | -1): Ring {
   const ring = (node.polygon ?? []).map(({ x, y }): Point => [x / stepsPerMm, y / stepsPerMm])
   return ringAreaMm2(ring) * sense < 0 ? ring.reverse() : ring
+}
+
+/** The step of the clipping grid nearest to a length: what is on it comes back from clipping unchanged. */
+export function snapped(mm: number): number {
+  return steps(mm) / stepsPerMm
 }
