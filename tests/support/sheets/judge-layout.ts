@@ -1,5 +1,5 @@
 import type { Layout } from '../../../src/core/sheets/layout.js'
-import { area, both, box, type Extent, extent, less, meets, partsOf, type Shape, shape, shapes, unionOf } from './overlay.js'
+import { area, both, box, collected, type Extent, extent, less, meets, partsOf, type Shape, shape, shapes, unionOf } from './overlay.js'
 
 /**
  * What is wrong with a layout, seen by an overlay of its pieces alone: empty when everything holds. Rounding: 1 mm² in all for areas.
@@ -24,6 +24,8 @@ interface Seen {
   readonly patches: readonly Shape[]
   readonly allSheets: Shape
   readonly allStrips: Shape
+  /** Of the roof what no sheet covers. */
+  readonly bare: Shape
 }
 
 const slackMm2 = 1
@@ -32,55 +34,70 @@ function seenOf(layout: Layout): Seen {
   const sheets = layout.pieces.flatMap(({ region }) => shapes(region))
   const strips = layout.strips.flatMap(({ region }) => shapes(region))
   const patches = layout.patches.flatMap(({ region }) => shapes(region))
-  return { roof: shape(layout.outline), sheets, strips, patches, allSheets: unionOf(sheets), allStrips: unionOf(strips) }
+  const roof = shape(layout.outline)
+  const allSheets = unionOf(sheets)
+  return { roof, sheets, strips, patches, allSheets, allStrips: unionOf(strips), bare: less(roof, allSheets) }
 }
 
-function outside({ roof, sheets, strips, patches }: Seen): readonly string[] {
-  const over = [...sheets, ...strips, ...patches].reduce((sum, one) => sum + area(less(one, roof)), 0)
+function outside({ roof, allSheets, allStrips, patches }: Seen): readonly string[] {
+  const over = [allSheets, allStrips, unionOf(patches)].reduce((sum, one) => sum + area(less(one, roof)), 0)
   return over <= slackMm2 ? [] : [`${over} mm² outside the outline`]
 }
 
-function uncovered({ roof, sheets, strips }: Seen): readonly string[] {
-  const bare = area(less(roof, unionOf([...sheets, ...strips])))
-  return bare <= slackMm2 ? [] : [`${bare} mm² not covered`]
+function uncovered({ allStrips, bare }: Seen): readonly string[] {
+  const open = area(less(bare, allStrips))
+  return open <= slackMm2 ? [] : [`${open} mm² not covered`]
 }
 
-/** Every place between sheets is a joint: it is as wide as the gap, and a strip with its land lies over it. */
-function joints({ roof, allSheets, allStrips }: Seen, layout: Layout): readonly string[] {
-  const gaps = partsOf(less(roof, allSheets)).filter((gap) => gap.getArea() > slackMm2)
-  return gaps.flatMap((gap) => {
-    const at = axes(extent(gap), layout)
-    const wide = at.to - at.from
-    if (wide > layout.sizes.endGapMm + 0.01) return [`a gap of ${wide} mm`]
-    const nominal = (layout.sizes.stripWidthMm - layout.sizes.endGapMm) / 2 - 0.01
-    const middle = (at.from + at.to) / 2
-    const strip = layout.strips.find(
-      ({ atMm, region }) => Math.abs(atMm - middle) < 3 && region.some((one) => meets(extent(shape(one)), extent(gap)))
-    )
-    if (strip === undefined) return [`no strip over the gap at ${middle}`]
-    const reached = partsOf(both(roof, boxOn(layout, at.from - nominal, at.to + nominal, at.low, at.high)))
-    const own = reached.filter((part) => area(both(part, gap)) > 0.5 * Math.min(part.getArea(), gap.getArea()))
-    const bare = own.reduce((sum, part) => sum + area(less(part, allStrips)), 0)
-    const faults = bare <= slackMm2 ? [] : [`${bare} mm² beside the gap at ${middle} without a strip`]
-    // Slanted ends may take some of the strip away: what counts is the joint between them.
-    const end = layout.sizes.stripWidthMm / 2 + 5
-    const [low, high] = [at.low + end, at.high - end]
-    if (!(high > low)) return faults
-    const land = Math.min(strip.landMm, nominal) - 0.01
-    const lost = area(less(boxOn(layout, at.from - land, at.to + land, low, high), roof))
-    return lost <= slackMm2 ? faults : [...faults, `${lost} mm² of the land of ${land} mm at ${middle} off the roof`]
+/** Every place between sheets is a joint that is told, no wider than the gap, and a strip with its land lies over each. */
+function joints({ roof, bare, allStrips }: Seen, layout: Layout): readonly string[] {
+  const half = layout.sizes.endGapMm / 2
+  const told = layout.joints.map(({ gap, atMm }) => {
+    const { low, high } = axes(extent(shape(gap)), layout)
+    return { gap: shape(gap), atMm, low, high }
   })
+  const boxes = told.map(({ atMm, low, high }) => boxOn(layout, atMm - half - 0.01, atMm + half + 0.01, low - 0.01, high + 0.01))
+  const others = area(less(bare, unionOf(boxes)))
+  return [
+    ...(others <= slackMm2 ? [] : [`${others} mm² between sheets where no joint is told`]),
+    ...told.flatMap((joint) => landFaults(joint, roof, allStrips, layout))
+  ]
 }
 
-/** Patches cover every place `patchFromLayers` deep. Two sheets at most lie over each other: `areas` shows it. */
+interface ToldJoint {
+  readonly gap: Shape
+  readonly atMm: number
+  readonly low: number
+  readonly high: number
+}
+
+function landFaults({ gap, atMm, low, high }: ToldJoint, roof: Shape, allStrips: Shape, layout: Layout): readonly string[] {
+  const { stripWidthMm, endGapMm } = layout.sizes
+  const reach = stripWidthMm / 2 - 0.01
+  const reached = partsOf(both(roof, boxOn(layout, atMm - reach, atMm + reach, low, high)))
+  const own = reached.filter((part) => area(both(part, gap)) > 0.5 * Math.min(part.getArea(), gap.getArea()))
+  const bare = own.reduce((sum, part) => sum + area(less(part, allStrips)), 0)
+  const faults = own.length > 0 && bare <= slackMm2 ? [] : [`${bare} mm² beside the gap at ${atMm} without a strip`]
+  const strip = layout.strips.find((one) => Math.abs(one.atMm - atMm) < 1e-6 && one.region.some((part) => meets(extent(shape(part)), extent(gap))))
+  if (strip === undefined) return [...faults, `no strip over the gap at ${atMm}`]
+  // Slanted ends take some of the strip away: what counts is the joint between them.
+  const end = stripWidthMm / 2 + 5
+  if (!(high - end > low + end)) return faults
+  const land = endGapMm / 2 + strip.landMm - 0.01
+  const lost = area(less(boxOn(layout, atMm - land, atMm + land, low + end, high - end), roof))
+  return lost <= slackMm2 ? faults : [...faults, `${lost} mm² of the land at ${atMm} off the roof`]
+}
+
+/** Patches cover every place `patchFromLayers` deep. Two sheets at most lie over each other, `areas` shows it: the others must be strips. */
 function stacks({ sheets, strips, patches }: Seen, layout: Layout): readonly string[] {
   const layers = layout.sizes.patchFromLayers
   const all = [...sheets, ...strips].map((one) => ({ one, at: extent(one) }))
   const under = patches.length === 0 ? null : unionOf(patches)
   return strips.flatMap((strip) => {
     const at = extent(strip)
-    const others = all.filter((other) => other.one !== strip && meets(at, other.at)).map(({ one }) => both(one, strip))
-    if (others.length < layers - 1) return []
+    const near = all.filter((other) => other.one !== strip && meets(at, other.at))
+    if (near.filter(({ one }) => strips.includes(one)).length < layers - 3) return []
+    const others = near.map(({ one }) => both(one, strip))
     const depths: (Shape | null)[] = Array.from({ length: layers - 1 }, () => null)
     for (const other of others) {
       for (let d = layers - 2; d > 0; d -= 1) {
@@ -101,9 +118,9 @@ function joined(a: Shape | null, b: Shape): Shape {
 }
 
 /** sheets − laps + gaps = roof, and sheets + offcuts = bought, each to 1 mm². */
-function areas({ roof, sheets, allSheets }: Seen, layout: Layout): readonly string[] {
+function areas({ roof, sheets, bare }: Seen, layout: Layout): readonly string[] {
   const laid = sheets.reduce((sum, one) => sum + one.getArea(), 0)
-  const gaps = area(less(roof, allSheets))
+  const gaps = area(bare)
   const net = laid - lapsOf(sheets) + gaps - roof.getArea()
   const { rollMm, widthMm } = layout.sizes
   const bought = layout.rolls.length * rollMm * widthMm
@@ -138,7 +155,7 @@ function rolls(_: Seen, layout: Layout): readonly string[] {
   )
   const fit = layout.pieces.every(({ number, roll, cutMm, region }) => {
     const cut = cuts.find(({ piece }) => piece === number)
-    const at = axes(extent(unionOf(shapes(region))), layout)
+    const at = axes(extent(collected(shapes(region))), layout)
     const long = Math.abs((cut?.toMm ?? 0) - (cut?.fromMm ?? 0) - cutMm) < 1e-6 && cut?.roll === roll
     return long && at.to - at.from <= cutMm + 1e-3 && at.high - at.low <= widthMm + 1e-3
   })
