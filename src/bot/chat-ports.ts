@@ -75,6 +75,8 @@ export interface KeptSite {
   readonly key: SiteKey
   readonly base: SiteSettings
   readonly state: StateRow | null
+  /** Of its newest entry. */
+  readonly seq: number
 }
 
 /** What a tick looks at before it writes anything: all sites at once, and which slots were claimed before. */
@@ -82,4 +84,6 @@ export interface Slots {
   keptSites(): Promise<readonly KeptSite[]>
   /** Those of some claims that were taken. */
   claimed(workspace: string, keys: readonly string[]): Promise<ReadonlySet<string>>
+  /** What was kept with the last in order of the claims that begin with a prefix; null when none does. */
+  lastClaim(workspace: string, prefix: string): Promise<Json | null>
 }

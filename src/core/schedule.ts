@@ -42,8 +42,7 @@ export function isStale(dueAt: Instant, now: Instant): boolean {
 /** Slots of the local date of `now` whose time has come. What was posted before is for the store to know. Pure. */
 export function due(now: Instant, site: Scheduled, kinds: readonly string[]): Due {
   const date = localDate(now, site.zone)
-  const weekday = DateTime.fromISO(date, { zone: 'utc' }).weekday
-  if (site.closed || !site.days.includes(weekday)) return { due: [], stale: [] }
+  if (site.closed || !isWorkday(date, site.days)) return { due: [], stale: [] }
   const slots = kinds.flatMap((kind) => slotOf(site, kind, date) ?? []).filter(({ dueAt }) => dueAt <= now)
   slots.sort((a, b) => a.dueAt - b.dueAt || (a.kind < b.kind ? -1 : 1))
   return { due: slots.filter(({ dueAt }) => !isStale(dueAt, now)), stale: slots.filter(({ dueAt }) => isStale(dueAt, now)) }
@@ -88,4 +87,16 @@ function jump(from: Instant, to: Instant, zone: string): Instant {
     else high = middle
   }
   return high
+}
+
+/** The first local date (YYYY-MM-DD) after another that is one of the ISO weekdays 1 (Monday) … 7; the next day where none is. */
+export function nextWorkday(date: string, days: readonly number[]): string {
+  const day = DateTime.fromISO(date, { zone: 'utc' })
+  const ahead = [1, 2, 3, 4, 5, 6, 7].find((count) => days.includes(day.plus({ days: count }).weekday)) ?? 1
+  return day.plus({ days: ahead }).toFormat('yyyy-MM-dd')
+}
+
+/** Is a local date (YYYY-MM-DD) one of the ISO weekdays 1 (Monday) … 7? */
+export function isWorkday(date: string, days: readonly number[]): boolean {
+  return days.includes(DateTime.fromISO(date, { zone: 'utc' }).weekday)
 }

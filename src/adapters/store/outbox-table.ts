@@ -1,5 +1,6 @@
 import type { KeptSite, Outbox, QueuedPost, Slots } from '../../bot/chat-ports.js'
 import type { Instant } from '../../core/instant.js'
+import type { Json } from '../../core/log/entry.js'
 import { fromText, plain } from './codec.js'
 import { slices } from './entries.js'
 import { outside } from './outside.js'
@@ -17,7 +18,8 @@ export function outboxTable({ kind, read, write }: Database): Outbox & Slots {
     skipQueued: (dueBefore) => outside(() => skipQueued(write, dueBefore)),
     dead: (workspace, count) => outside(() => deadPosts(read, workspace, count)),
     keptSites: () => outside(() => keptSites(read)),
-    claimed: (workspace, keys) => outside(() => claimed(read, workspace, keys))
+    claimed: (workspace, keys) => outside(() => claimed(read, workspace, keys)),
+    lastClaim: (workspace, prefix) => outside(() => lastClaim(read, workspace, prefix))
   }
 }
 
@@ -107,14 +109,15 @@ async function keptSites(db: Queries): Promise<readonly KeptSite[]> {
     .leftJoin('states', (on) =>
       on.onRef('states.workspace', '=', 'sites.workspace').onRef('states.site', '=', 'sites.site').on('states.subject', '=', 'site')
     )
-    .select(['sites.workspace', 'sites.site', 'sites.base', 'states.state', 'states.seq'])
+    .select(['sites.workspace', 'sites.site', 'sites.base', 'sites.seq as last', 'states.state', 'states.seq'])
     .orderBy('sites.workspace')
     .orderBy('sites.site')
     .execute()
-  return rows.map(({ workspace, site, base, state, seq }) => ({
+  return rows.map(({ workspace, site, base, last, state, seq }) => ({
     key: { workspace, site },
     base: fromText(base),
-    state: state === null || seq === null ? null : { subject: 'site', state: fromText(state), seq }
+    state: state === null || seq === null ? null : { subject: 'site', state: fromText(state), seq },
+    seq: last
   }))
 }
 
@@ -125,6 +128,16 @@ async function claimed(db: Queries, workspace: string, keys: readonly string[]):
     for (const { key } of rows) found.add(key)
   }
   return found
+}
+
+/** No text that begins with a prefix sorts after the prefix and the last code point. */
+const lastCodePoint = '\u{10FFFF}'
+
+async function lastClaim(db: Queries, workspace: string, prefix: string): Promise<Json | null> {
+  const claims = db.selectFrom('claims').select('reply').where('workspace', '=', workspace)
+  const within = claims.where('key', '>=', prefix).where('key', '<', prefix + lastCodePoint)
+  const row = await within.orderBy('key', 'desc').limit(1).executeTakeFirst()
+  return row === undefined ? null : fromText(row.reply)
 }
 
 function queuedPost(row: OutboxTable): QueuedPost {

@@ -1,16 +1,33 @@
 import type { Memory } from '../../core/gather/memory.js'
 import type { Instant } from '../../core/instant.js'
 import type { LimitsSheet } from '../../core/limits/sheet.js'
+import type { KitState } from '../../core/log/states/kit.js'
+import type { VoidState } from '../../core/log/states/void.js'
+import type { WelderState } from '../../core/log/states/welder.js'
 import type { SiteSettings } from '../../core/site.js'
 import type { Forecast } from '../../core/weather/forecast.js'
 import type { Spoken } from '../answer.js'
 import type { Paper } from '../papers/paper.js'
+import type { Head } from '../ports.js'
+
+/** What a post may need of the log beside the memory of the rules, by prefix of subject. */
+export type Wanted = 'kit:' | 'welder:' | 'void:'
+
+/** All kits, welders and voids of a site, each list empty where the kind of post does not want it. */
+export interface SiteRecord {
+  readonly kits: readonly KitState[]
+  readonly welders: readonly WelderState[]
+  readonly voids: readonly VoidState[]
+  /** Where the chain of the site ends. */
+  readonly head: Head
+}
 
 /** A site at the time of a post, as far as any post needs it. */
 export interface PostOn {
   readonly site: string
   readonly settings: SiteSettings
   readonly memory: Memory
+  readonly record: SiteRecord
   readonly forecast: Forecast | null
   readonly sheet: LimitsSheet
   /** Local date of the slot, YYYY-MM-DD. */
@@ -18,10 +35,11 @@ export interface PostOn {
   readonly now: Instant
 }
 
-/** One kind of scheduled post. */
+/** One kind of post that is due at a time of day. */
 export interface Post {
   /** Local time HH:MM at which it is due. */
   time(settings: SiteSettings): string
+  readonly wants: readonly Wanted[]
   /** In the site's language and units. Pure: the same site gives the same bytes. */
   speak(on: PostOn): Written
 }

@@ -1,15 +1,17 @@
 import { type Instant, toIso } from '../../core/instant.js'
 import { due, type Slot } from '../../core/schedule.js'
 import type { SiteKey, SiteSettings } from '../../core/site.js'
-import type { Ask } from '../ask.js'
+import type { Forecast } from '../../core/weather/forecast.js'
 import type { KeptSite, Slots } from '../chat-ports.js'
 import type { Ports } from '../context.js'
 import { toJson } from '../json.js'
 import { type DrainPorts, drain } from '../outbox.js'
-import { type SiteView, StoreError } from '../ports.js'
-import { remember } from '../session/remember.js'
-import { openSession, settingsOf } from '../session/session.js'
+import { type Sheets, type SiteView, StoreError } from '../ports.js'
+import { settingsOf } from '../session/session.js'
 import { type PostKind, postKinds, posts, postTimes } from './index.js'
+import { readSite } from './on-site.js'
+import type { Written } from './post.js'
+import { type Looked, watchSites } from './watch-tick.js'
 
 export interface TickPorts extends Pick<Ports, 'store' | 'weather' | 'sheets' | 'report'> {
   readonly slots: Slots
@@ -17,6 +19,8 @@ export interface TickPorts extends Pick<Ports, 'store' | 'weather' | 'sheets' | 
   readonly drain: Omit<DrainPorts, 'channelOf'>
   /** Where the posts of a site go; null: nowhere yet. */
   channelOf(site: SiteKey, settings: SiteSettings): string | null
+  /** Which sites the watch looked at when: not given, it looks at all of them. */
+  readonly looked?: Looked
 }
 
 /** What one tick did, by slot key. */
@@ -31,6 +35,7 @@ export interface Ticked {
 interface Site {
   readonly key: SiteKey
   readonly settings: SiteSettings
+  readonly seq: number
 }
 
 interface Turn extends Site {
@@ -47,24 +52,31 @@ export async function tick(now: Instant, ports: TickPorts): Promise<Ticked> {
   )
   const queued: string[] = []
   for (const turn of turns) if ((await queueOrReport(turn, now, ports)) && !turn.stale) queued.push(turn.slot.key)
-  const { sent, skipped } = await drain(now, { ...ports.drain, channelOf: (post) => channelOf(post, sites, ports) })
-  return { at: toIso(now), due: turns.filter(({ stale }) => !stale).map(({ slot }) => slot.key), queued, sent, skipped }
+  const watched = await watchSites(now, sites, { ...ports, looked: ports.looked ?? null, clock: ports.drain.clock })
+  const { sent, skipped } = await drain(now, { ...ports.drain, channelOf: channels(sites, ports) })
+  return {
+    at: toIso(now),
+    due: [...turns.filter(({ stale }) => !stale).map(({ slot }) => slot.key), ...watched],
+    queued: [...queued, ...watched],
+    sent,
+    skipped
+  }
 }
 
 async function openSites(kept: readonly KeptSite[]): Promise<readonly Site[]> {
   const sites: Site[] = []
-  for (const { key, base, state } of kept) {
+  for (const { key, base, state, seq } of kept) {
     const settings = await settingsOf({ base, state: async () => state })
-    if (!settings.closed) sites.push({ key, settings })
+    if (!settings.closed) sites.push({ key, settings, seq })
   }
   return sites
 }
 
-function turnsOf({ key, settings }: Site, now: Instant): readonly Turn[] {
+function turnsOf({ key, settings, seq }: Site, now: Instant): readonly Turn[] {
   const { zone, days, posts: wanted, closed } = settings
   const site = { workspace: key.workspace, name: key.site, zone, times: postTimes(settings), days, posts: wanted, closed }
   const slots = due(now, site, postKinds)
-  const turn = (stale: boolean) => (slot: Slot) => ({ key, settings, slot, stale })
+  const turn = (stale: boolean) => (slot: Slot) => ({ key, settings, seq, slot, stale })
   return [...slots.due.map(turn(false)), ...slots.stale.map(turn(true))]
 }
 
@@ -99,47 +111,23 @@ async function queue(turn: Turn, now: Instant, ports: TickPorts): Promise<boolea
   const forecast = stale ? null : await ports.weather.at(settings, now)
   const appended = await ports.store.append(key, now, { key: claimOf(turn) }, async (view) => {
     // A stale one is kept without words, so that it is noted once.
-    const payload = stale ? null : toJson(await speak(turn, view, now, forecast, ports))
+    const payload = stale ? null : toJson(await speak(turn, view, now, forecast, ports.sheets))
     const post = { key: slot.key, site: key.site, kind: slot.kind, channel: ports.channelOf(key, settings), dueAt: slot.dueAt, payload }
     return { drafts: [], moved: [], keepsakes: [], posts: [post], reply: slot.key }
   })
   return appended?.kind === 'done'
 }
 
-async function speak(
-  { slot, key }: Turn,
-  view: SiteView,
-  now: Instant,
-  forecast: Awaited<ReturnType<Ports['weather']['at']>>,
-  { sheets }: TickPorts
-) {
-  const session = await openSession(asker(key, now), view)
-  const { settings } = session
-  const sheet = sheets.byId(settings.limits) ?? sheets.byId('common-practice')
-  if (sheet === null) throw new Error('the built-in limits sheet is missing')
-  const memory = await remember(session)
-  return posts[slot.kind as PostKind].speak({ site: key.site, settings, memory, forecast, sheet, date: slot.date, now })
+async function speak({ slot, key }: Turn, view: SiteView, now: Instant, forecast: Forecast | null, sheets: Sheets): Promise<Written> {
+  const { wants, speak: say } = posts[slot.kind as PostKind]
+  return say(await readSite({ key, date: slot.date, now, forecast, wants }, view, sheets))
 }
 
-/** The question that a post answers: nobody's, and nothing is logged. */
-function asker({ workspace, site }: SiteKey, at: Instant): Ask {
-  return {
-    text: '',
-    at,
-    workspace,
-    site,
-    user: 'seamhand',
-    role: 'crew',
-    via: 'tick',
-    lang: null,
-    units: null,
-    log: false,
-    claim: null,
-    channel: null
+/** The channel of a site as it is now, by workspace and site. */
+function channels(sites: readonly Site[], ports: TickPorts): DrainPorts['channelOf'] {
+  const byKey = new Map(sites.map((site) => [`${site.key.workspace} ${site.key.site}`, site]))
+  return ({ workspace, site }) => {
+    const found = byKey.get(`${workspace} ${site}`)
+    return found === undefined ? null : ports.channelOf(found.key, found.settings)
   }
-}
-
-function channelOf(post: { readonly workspace: string; readonly site: string }, sites: readonly Site[], ports: TickPorts): string | null {
-  const site = sites.find(({ key }) => key.workspace === post.workspace && key.site === post.site)
-  return site === undefined ? null : ports.channelOf(site.key, site.settings)
 }

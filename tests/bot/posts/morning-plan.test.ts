@@ -7,7 +7,7 @@ import { hows, metric } from '../../support/answers.js'
 import { blockProblems } from '../../support/blocks.js'
 import { sheet } from '../../support/facts.js'
 import { iso } from '../../support/instant.js'
-import { emptyMemory } from '../../support/memory.js'
+import { emptyMemory, emptyRecord } from '../../support/memory.js'
 
 const now = iso('2026-05-04T03:30:00Z')
 
@@ -16,6 +16,7 @@ function on(forecast = true) {
     site: 'demo',
     settings: demoSite,
     memory: emptyMemory(),
+    record: emptyRecord,
     forecast: forecast ? sampleForecast(now, 'Europe/Berlin') : null,
     sheet: sheet(),
     date: '2026-05-04',

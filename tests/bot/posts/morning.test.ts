@@ -10,7 +10,7 @@ import { blockProblems } from '../../support/blocks.js'
 import { sheet } from '../../support/facts.js'
 import { forecastOf } from '../../support/hours.js'
 import { iso } from '../../support/instant.js'
-import { emptyMemory } from '../../support/memory.js'
+import { emptyMemory, emptyRecord } from '../../support/memory.js'
 
 const date = '2026-05-04'
 const now = iso('2026-05-04T03:30:00Z')
@@ -20,6 +20,7 @@ function on(change: Partial<PostOn> = {}): PostOn {
     site: 'demo',
     settings: demoSite,
     memory: emptyMemory(),
+    record: emptyRecord,
     forecast: sampleForecast(now, 'Europe/Berlin'),
     sheet: sheet(),
     date,

@@ -13,6 +13,19 @@ export const posts: Pick<Text, 'posts'> = {
     upTo: (name, high) => `${name} up to ${high}`,
     beforeWork: (readings) => `By the forecast alone. Before work: ${readings}`,
     kitCold: (air, limit) => `Kits: air down to ${air}, kit at least ${limit}: keep them in the warm box until they are used`,
-    kitHot: (air, limit) => `Kits: air up to ${air}, kit at most ${limit}: keep them in the shade`
+    kitHot: (air, limit) => `Kits: air up to ${air}, kit at most ${limit}: keep them in the shade`,
+    tomorrow: (head) => `Tomorrow: ${head}`,
+    nextDay: (head) => `Next working day: ${head}`,
+    boxNow: 'into the warm box now',
+    wrapUp: (site, date) => `wrap-up, ${site}, ${date}`,
+    open: (count) => `${count} still open`,
+    nothingOpen: 'nothing left open',
+    nothingLaid: 'nothing laid today',
+    tonight: (list) => `Tonight: ${list}`,
+    rainAmount: (amount) => `rain ${amount}`,
+    anchor: (anchor) => `record up to here: ${anchor}`,
+    near: { rain: 'rain now due', gust: 'gusts now due', thunder: 'thunder now due' },
+    turned: (activity, is, was) => `${activity}: ${is}, was ${was}`,
+    watch: 'the weather watch'
   }
 }

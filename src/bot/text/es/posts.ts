@@ -13,6 +13,19 @@ export const posts: Pick<Text, 'posts'> = {
     upTo: (name, high) => `${name} hasta ${high}`,
     beforeWork: (readings) => `Solo según el pronóstico. Antes de trabajar: ${readings}`,
     kitCold: (air, limit) => `Juegos: el aire baja a ${air}, juego mínimo ${limit}: en la caja caliente hasta usarlos`,
-    kitHot: (air, limit) => `Juegos: el aire sube a ${air}, juego máximo ${limit}: a la sombra`
+    kitHot: (air, limit) => `Juegos: el aire sube a ${air}, juego máximo ${limit}: a la sombra`,
+    tomorrow: (head) => `Mañana: ${head}`,
+    nextDay: (head) => `Próximo día de trabajo: ${head}`,
+    boxNow: 'a la caja caliente ahora',
+    wrapUp: (site, date) => `cierre del día, ${site}, ${date}`,
+    open: (count) => `${count} sin cerrar`,
+    nothingOpen: 'nada queda abierto',
+    nothingLaid: 'hoy no se colocó nada',
+    tonight: (list) => `Esta noche: ${list}`,
+    rainAmount: (amount) => `lluvia ${amount}`,
+    anchor: (anchor) => `registro hasta aquí: ${anchor}`,
+    near: { rain: 'ya viene lluvia', gust: 'ya vienen rachas', thunder: 'ya vienen truenos' },
+    turned: (activity, is, was) => `${activity}: ${is}, antes ${was}`,
+    watch: 'vigilancia del tiempo'
   }
 }

@@ -13,6 +13,19 @@ export const posts: Pick<Text, 'posts'> = {
     upTo: (name, high) => `${name} jusqu’à ${high}`,
     beforeWork: (readings) => `D’après la prévision seule. Avant de travailler : ${readings}`,
     kitCold: (air, limit) => `Trousses : l’air descend à ${air}, trousse au moins ${limit} : au caisson chauffant jusqu’à l’emploi`,
-    kitHot: (air, limit) => `Trousses : l’air monte à ${air}, trousse au plus ${limit} : à l’ombre`
+    kitHot: (air, limit) => `Trousses : l’air monte à ${air}, trousse au plus ${limit} : à l’ombre`,
+    tomorrow: (head) => `Demain : ${head}`,
+    nextDay: (head) => `Prochain jour de travail : ${head}`,
+    boxNow: 'au caisson chauffant maintenant',
+    wrapUp: (site, date) => `fin de journée, ${site}, ${date}`,
+    open: (count) => `${count} encore en suspens`,
+    nothingOpen: 'rien en suspens',
+    nothingLaid: 'rien de posé aujourd’hui',
+    tonight: (list) => `Cette nuit : ${list}`,
+    rainAmount: (amount) => `pluie ${amount}`,
+    anchor: (anchor) => `relevé jusqu’ici : ${anchor}`,
+    near: { rain: 'pluie imminente', gust: 'rafales imminentes', thunder: 'orage imminent' },
+    turned: (activity, is, was) => `${activity} : ${is}, avant ${was}`,
+    watch: 'veille météo'
   }
 }
