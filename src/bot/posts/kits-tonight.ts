@@ -10,10 +10,12 @@ import type { How } from '../views/how.js'
 import type { PostOn } from './post.js'
 
 const mostKits = 6
+/** Foretelling a kit takes its time, and nobody warms more in a night. */
+const mostForetold = 12
 
 /** A line for each kit that has to be seen to before the next work begins; nothing for one that will be ready as it stands. */
 export function kitsTonight(on: PostOn, how: How, text: Text): readonly string[] {
-  const kits = on.record.kits.filter(({ empty }) => !empty)
+  const kits = on.record.kits.filter(({ empty }) => !empty).slice(0, mostForetold)
   const lines = kits.flatMap((kit) => kitLine(kit, on, how, text))
   return lines.length > mostKits ? [...lines.slice(0, mostKits), text.frame.more(lines.length - mostKits)] : lines
 }

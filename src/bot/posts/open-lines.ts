@@ -1,37 +1,65 @@
+import { type OpenItem, whatIsOpen } from '../../core/closing/what-is-open.js'
+import { localTime } from '../../core/instant.js'
 import type { VoidState } from '../../core/log/states/void.js'
-import type { WelderState } from '../../core/log/states/welder.js'
 import type { Text } from '../text/text.js'
 import { amount } from '../views/amount.js'
 import { welderName } from '../views/decision.js'
+import { escapeText } from '../views/escape.js'
 import type { How } from '../views/how.js'
+import { shapes } from '../views/outcome.js'
 import type { PostOn } from './post.js'
 
-const mostVoids = 10
+const mostNumbers = 10
 
-/** A line for each thing that still stands open at the end of the day. */
-export function openLines(on: PostOn, how: How, text: Text): readonly string[] {
-  const voids = on.record.voids.filter(({ state }) => state !== 'passed').sort((a, b) => a.number - b.number)
-  return [...voidLines(voids, how, text), ...on.record.welders.flatMap((welder) => heldLine(welder, how, text))]
+/** How many things still stand open at the end of the day, and a line for each of the first. */
+export function openLines(on: PostOn, how: How, text: Text): { readonly count: number; readonly lines: readonly string[] } {
+  const { memory, record, settings, now } = on
+  const { site, today, yesterday } = memory
+  const { items } = whatIsOpen({ site, today, yesterday, welders: record.welders, substrate: settings.substrate, now })
+  return {
+    count: items.reduce((sum, item) => sum + ('numbers' in item ? item.numbers.length : 1), 0),
+    lines: items.flatMap((item) => itemLines(item, on, how, text).map((line) => `${shapes[item.outcome]} ${line}`))
+  }
 }
 
-function voidLines(voids: readonly VoidState[], how: How, text: Text): readonly string[] {
-  const lines = voids.map((each) => voidLine(each, how, text))
-  return lines.length > mostVoids ? [...lines.slice(0, mostVoids), text.frame.more(lines.length - mostVoids)] : lines
+function itemLines(item: OpenItem, on: PostOn, how: How, text: Text): readonly string[] {
+  const { still } = text.posts
+  switch (item.what) {
+    case 'voids':
+    case 'reprobe':
+      return some(item.numbers, text, (number) => voidLine(number, on.record.voids, how, text))
+    case 'punch':
+      return [still.punch(item.numbers.slice(0, mostNumbers).join(', '))]
+    case 'on-hold':
+      return [`${welderName(item.welder, text)}${text.frame.colon}${text.coupon.onHold(amount(item.metresM, 'm', how))}`]
+    case 'seal':
+      return [item.why === 'open' ? still.sealOpen(amount(item.openEdgeM ?? 0, 'm', how)) : still.sealUnstated]
+    case 'drains':
+      return [item.why === 'shut' ? still.drainsShut : still.drainsUnstated]
+    case 'sheets':
+      return [item.why === 'loose' ? still.sheetsLoose : still.sheetsUnstated]
+    case 'bond':
+      return [still.bond[item.why](substrateName(item.substrate, text))]
+    case 'fire':
+      return [item.why === 'running' ? still.fireUntil(localTime(item.until, how.zone)) : still.fireUnsigned]
+  }
+}
+
+function some(numbers: readonly number[], text: Text, line: (number: number) => string): readonly string[] {
+  const lines = numbers.slice(0, mostNumbers).map(line)
+  return numbers.length > mostNumbers ? [...lines, text.frame.more(numbers.length - mostNumbers)] : lines
 }
 
 /** "void 1: course 4, end joint, at 3.2 m, 40 mm long, open". */
-function voidLine({ number, state, found }: VoidState, how: How, { probe, frame }: Text): string {
-  const parts = [
-    probe.course(found.course),
-    probe.on[found.on],
-    ...(found.distanceM === null ? [] : [probe.at(amount(found.distanceM, 'm', how))]),
-    probe.long(amount(found.lengthMm, 'mm', how)),
-    probe.states[state]
-  ]
+function voidLine(number: number, voids: readonly VoidState[], how: How, { probe, frame }: Text): string {
+  const found = voids.find((each) => each.number === number)
+  if (found === undefined) return probe.number(number)
+  const { course, on, distanceM, lengthMm } = found.found
+  const at = distanceM === null ? [] : [probe.at(amount(distanceM, 'm', how))]
+  const parts = [probe.course(course), probe.on[on], ...at, probe.long(amount(lengthMm, 'mm', how)), probe.states[found.state]]
   return `${probe.number(number)}${frame.colon}${parts.join(', ')}`
 }
 
-/** Metres welded while not cleared, or before a coupon that failed. */
-function heldLine({ name, onHoldM }: WelderState, how: How, text: Text): readonly string[] {
-  return onHoldM > 0 ? [`${welderName(name, text)}${text.frame.colon}${text.coupon.onHold(amount(onHoldM, 'm', how))}`] : []
+function substrateName(kind: string, { site }: Text): string {
+  return Object.hasOwn(site.substrates, kind) ? (site.substrates[kind] as string) : escapeText(kind, 40)
 }

@@ -27,10 +27,10 @@ export function speakWrapUp(on: PostOn, how: How): Written {
   const open = openLines(on, how, text)
   const about = text.posts.wrapUp(escapeText(on.site, 60), dateOf(on.date, how) ?? on.date)
   const page = {
-    head: `${open.length === 0 ? '✓' : '△'} ${about}${text.frame.colon}${open.length === 0 ? text.posts.nothingOpen : text.posts.open(open.length)}`,
-    lines: [...doneLines(on, how, text), ...open, ...tonight(on, how, text)],
+    head: `${open.count === 0 ? '✓' : '△'} ${about}${text.frame.colon}${open.count === 0 ? text.posts.nothingOpen : text.posts.open(open.count)}`,
+    lines: [...doneLines(on, how, text), ...open.lines, ...tonight(on, how, text)],
     details: [],
-    notes: [...sourceNotes(on, how, text), text.posts.anchor(escapeText(anchorOf(on.site, on.record.head), 200))]
+    notes: [...sourceNotes(on, how, text), text.posts.anchor(anchorOf(escapeText(on.site, 60), on.record.head))]
   }
   return { ...layOut(page, how.lang), papers: [] }
 }

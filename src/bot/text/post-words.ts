@@ -1,4 +1,5 @@
 import type { Warning } from '../../core/plan/watch.js'
+import type { StillWords } from './still-words.js'
 
 /** What the posts say besides what answers say. */
 export interface PostWords {
@@ -39,4 +40,5 @@ export interface PostWords {
   turned(activity: string, is: string, was: string): string
   /** The watch where nothing else heads it. */
   readonly watch: string
+  readonly still: StillWords
 }

@@ -134,6 +134,8 @@ function turnOf(activity: Activity, said: Said, seen: Look): readonly Turn[] {
   const was = said.outcomes[activity]
   const is = seen.outcomes[activity]
   if (is === 'unknown') return []
+  // Cautions of people come and go with the sun: the morning told their hours.
+  if (activity === 'people' && is !== 'no-go' && was !== 'no-go') return []
   if (rank[is] > rank[was]) return [{ activity, was, is }]
   const held = seen.held[activity]
   return was !== 'unknown' && held !== 'unknown' && rank[held] < rank[was] ? [{ activity, was, is: held }] : []

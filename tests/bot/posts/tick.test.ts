@@ -184,11 +184,15 @@ forEachDatabase((open) => {
 
   test('once a local day through a week with a change of clocks, ticking every 10 minutes', async () => {
     const database = await open()
-    await addSite(database, 'gap', { morning: '02:30', days: [1, 2, 3, 4, 5, 6, 7] })
+    await addSite(database, 'gap', { morning: '02:30', days: [1, 2, 3, 4, 5, 6, 7], posts: ['morning', 'evening', 'wrap-up'] })
     const chat = fakeChat()
     // Berlin: 2026-03-29 01:00Z from +1 to +2, 02:30 does not exist (zdump, IANA 2025b; tests/truth/clock-changes.json).
     for (let at = iso('2026-03-28T00:00:00Z'); at < iso('2026-03-31T00:00:00Z'); at += 600) await run(database, at, chat)
-    const gap = chat.shown.filter(({ key: own }) => own.startsWith('local/gap')).map(({ key: own }) => own.slice(-10))
-    expect(gap).toEqual(['2026-03-28', '2026-03-29', '2026-03-30'])
+    const days = ['2026-03-28', '2026-03-29', '2026-03-30']
+    for (const kind of ['morning', 'evening', 'wrap-up']) {
+      expect(chat.shown.map(({ key: own }) => own).filter((own) => own.startsWith(`local/gap/${kind}/`))).toEqual(
+        days.map((day) => `local/gap/${kind}/${day}`)
+      )
+    }
   })
 })

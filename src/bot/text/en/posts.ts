@@ -1,4 +1,5 @@
 import type { Text } from '../text.js'
+import { still } from './still.js'
 
 export const posts: Pick<Text, 'posts'> = {
   posts: {
@@ -26,6 +27,7 @@ export const posts: Pick<Text, 'posts'> = {
     anchor: (anchor) => `record up to here: ${anchor}`,
     near: { rain: 'rain now due', gust: 'gusts now due', thunder: 'thunder now due' },
     turned: (activity, is, was) => `${activity}: ${is}, was ${was}`,
-    watch: 'the weather watch'
+    watch: 'the weather watch',
+    still
   }
 }

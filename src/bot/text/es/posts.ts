@@ -1,4 +1,5 @@
 import type { Text } from '../text.js'
+import { still } from './still.js'
 
 export const posts: Pick<Text, 'posts'> = {
   posts: {
@@ -26,6 +27,7 @@ export const posts: Pick<Text, 'posts'> = {
     anchor: (anchor) => `registro hasta aquí: ${anchor}`,
     near: { rain: 'ya viene lluvia', gust: 'ya vienen rachas', thunder: 'ya vienen truenos' },
     turned: (activity, is, was) => `${activity}: ${is}, antes ${was}`,
-    watch: 'vigilancia del tiempo'
+    watch: 'vigilancia del tiempo',
+    still
   }
 }

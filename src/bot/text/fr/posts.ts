@@ -1,4 +1,5 @@
 import type { Text } from '../text.js'
+import { still } from './still.js'
 
 export const posts: Pick<Text, 'posts'> = {
   posts: {
@@ -26,6 +27,7 @@ export const posts: Pick<Text, 'posts'> = {
     anchor: (anchor) => `relevé jusqu’ici : ${anchor}`,
     near: { rain: 'pluie imminente', gust: 'rafales imminentes', thunder: 'orage imminent' },
     turned: (activity, is, was) => `${activity} : ${is}, avant ${was}`,
-    watch: 'veille météo'
+    watch: 'veille météo',
+    still
   }
 }
