@@ -29,6 +29,8 @@ export type Found = { readonly kind: 'found'; readonly ts: string } | { readonly
 /** The chat service, as far as posts need it. Never throws for the service's failings. */
 export interface Chat {
   post(message: Outgoing): Promise<Sent>
+  /** Changes a message of the bot. Done twice it is done once. */
+  edit(message: Outgoing, ts: string): Promise<Sent>
   /** Looks in the channel's history since an instant for a message with this slot key. */
   find(workspace: string, channel: string, key: string, since: Instant): Promise<Found>
 }
@@ -45,6 +47,8 @@ export interface QueuedPost {
   readonly payload: Json
   readonly state: PostState
   readonly attempts: number
+  /** The chat service's id of the message; null: none known. */
+  readonly messageTs: string | null
   readonly createdAt: Instant
 }
 
@@ -53,9 +57,10 @@ export interface Outbox {
   /**
    * Takes up to `count` posts that may be sent now, and holds them until an instant: no other instance gets them meanwhile.
    * In order of time, and of a channel only the first that is not ended. One whose hold ran out comes as `unknown`: whoever
-   * held it may have sent it.
+   * held it may have sent it. A hold or a wait that ends much too late is one of before the clock went back, and counts as run out.
+   * None of the workspaces in `except`.
    */
-  take(now: Instant, holdUntil: Instant, count: number): Promise<readonly QueuedPost[]>
+  take(now: Instant, holdUntil: Instant, count: number, except?: readonly string[]): Promise<readonly QueuedPost[]>
   /** Puts a post back or ends it. What was sent stays sent. */
   settle(
     workspace: string,

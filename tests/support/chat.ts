@@ -30,6 +30,13 @@ export function fakeChat(...turns: readonly Turn[]): FakeChat {
       if (turn.answer instanceof Error) throw turn.answer
       return turn.answer
     },
+    edit: async (message, ts) => {
+      calls.push(`edit ${message.key}`)
+      const turn = chat.turns.shift() ?? { answer: { kind: 'sent', ts }, arrives: true }
+      if (turn.arrives) shown.splice(Number.parseInt(ts, 10) - 1, 1, { ...message, key: shown[Number.parseInt(ts, 10) - 1]?.key ?? message.key })
+      if (turn.answer instanceof Error) throw turn.answer
+      return turn.answer
+    },
     find: async (workspace, channel, key): Promise<Found> => {
       calls.push(`find ${key}`)
       if (chat.history === 'unreadable') return { kind: 'unreadable' }

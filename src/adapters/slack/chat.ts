@@ -31,6 +31,10 @@ export function createChat(clientOf: (workspace: string) => Promise<Clients['pos
       const client = await clientOf(message.workspace)
       return client === null ? { kind: 'refused', code: 'not_installed' } : post(client, log, message)
     },
+    edit: async (message, ts) => {
+      const client = await clientOf(message.workspace)
+      return client === null ? { kind: 'refused', code: 'not_installed' } : edit(client, log, message, ts)
+    },
     find: async (workspace, channel, key, since) => {
       const client = await clientOf(workspace)
       return client === null ? { kind: 'unreadable' } : find(client, log, channel, key, since)
@@ -57,6 +61,17 @@ async function post(client: Clients['posts'], log: SlackLog, message: Outgoing):
     // A clear no to the blocks: perhaps the picture is not ready yet, and the words count more.
     if (sent.kind === 'refused' && sent.code === 'invalid_blocks' && shown.length > 0) return post(client, log, { ...message, files: [] })
     log.warn({ key, fate: sent.kind, ...describe(error) }, 'post not sent')
+    return sent
+  }
+}
+
+async function edit(client: Clients['posts'], log: SlackLog, { channel, key, text, blocks }: Outgoing, ts: string): Promise<Sent> {
+  try {
+    await client.chat.update({ channel, ts, text, blocks: [...blocks] })
+    return { kind: 'sent', ts }
+  } catch (error) {
+    const sent = fateOf(error)
+    log.warn({ key, fate: sent.kind, ...describe(error) }, 'post not changed')
     return sent
   }
 }

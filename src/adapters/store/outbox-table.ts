@@ -1,18 +1,17 @@
+import { sql } from 'kysely'
 import type { KeptSite, Outbox, QueuedPost, Slots } from '../../bot/chat-ports.js'
 import type { Instant } from '../../core/instant.js'
 import type { Json } from '../../core/log/entry.js'
 import { fromText, plain } from './codec.js'
 import { slices } from './entries.js'
 import { outside } from './outside.js'
-import type { Database, OutboxTable, PostState, Queries } from './schema.js'
-
-/** States of a post that is not ended. */
-const open: readonly PostState[] = ['queued', 'sending', 'unknown']
+import type { Database, OutboxTable, Queries } from './schema.js'
 
 /** The outbox and the slots over an open database. */
 export function outboxTable({ kind, read, write }: Database): Outbox & Slots {
   return {
-    take: (now, holdUntil, count) => outside(() => write.transaction().execute((trx) => takeWithin(trx, kind === 'postgres', now, holdUntil, count))),
+    take: (now, holdUntil, count, except = []) =>
+      outside(() => write.transaction().execute((trx) => takeWithin(trx, kind === 'postgres', now, holdUntil, count, except))),
     settle: (workspace, key, change) => outside(() => settle(write, workspace, key, change)),
     post: (workspace, key) => outside(() => onePost(read, workspace, key)),
     skipQueued: (dueBefore) => outside(() => skipQueued(write, dueBefore)),
@@ -23,8 +22,15 @@ export function outboxTable({ kind, read, write }: Database): Outbox & Slots {
   }
 }
 
-async function takeWithin(db: Queries, lock: boolean, now: Instant, holdUntil: Instant, count: number): Promise<readonly QueuedPost[]> {
-  const turn = readyPosts(db, now).limit(count)
+async function takeWithin(
+  db: Queries,
+  lock: boolean,
+  now: Instant,
+  holdUntil: Instant,
+  count: number,
+  except: readonly string[]
+): Promise<readonly QueuedPost[]> {
+  const turn = readyPosts(db, now, except).limit(count)
   const rows = await (lock ? turn.forUpdate().skipLocked() : turn).execute()
   const taken: QueuedPost[] = []
   for (const row of rows) {
@@ -40,14 +46,20 @@ async function takeWithin(db: Queries, lock: boolean, now: Instant, holdUntil: I
   return taken
 }
 
+/** No hold and no wait is as long as this, s: one that is was set before the clock went back. */
+const longestHoldS = 600
+const longestWaitS = 6 * 3600
+/** Written out, not bound: an index over the posts that are not ended is used only where the words are its own. */
+const notEnded = (table: string) => sql<boolean>`${sql.ref(`${table}.state`)} in ('queued', 'sending', 'unknown')`
+
 /** Whose turn has come and whom nobody holds; of a channel only the first, so that its order stands. */
-function readyPosts(db: Queries, now: Instant) {
-  return db
-    .selectFrom('outbox')
-    .selectAll('outbox')
-    .where('outbox.state', 'in', open)
-    .where((is) => is.or([is('outbox.claimed_until', 'is', null), is('outbox.claimed_until', '<=', now)]))
-    .where((is) => is.or([is('outbox.state', '=', 'sending'), is('outbox.next_at', '<=', now)]))
+function readyPosts(db: Queries, now: Instant, except: readonly string[]) {
+  const all = db.selectFrom('outbox').selectAll('outbox').where(notEnded('outbox'))
+  return (except.length === 0 ? all : all.where('outbox.workspace', 'not in', except))
+    .where((is) =>
+      is.or([is('outbox.claimed_until', 'is', null), is('outbox.claimed_until', '<=', now), is('outbox.claimed_until', '>', now + longestHoldS)])
+    )
+    .where((is) => is.or([is('outbox.state', '=', 'sending'), is('outbox.next_at', '<=', now), is('outbox.next_at', '>', now + longestWaitS)]))
     .where((is) =>
       is.not(
         is.exists(
@@ -56,7 +68,7 @@ function readyPosts(db: Queries, now: Instant) {
             .select('before.key')
             .whereRef('before.workspace', '=', 'outbox.workspace')
             .whereRef('before.channel', '=', 'outbox.channel')
-            .where('before.state', 'in', open)
+            .where(notEnded('before'))
             .where((earlier) =>
               earlier.or([
                 earlier('before.due_at', '<', earlier.ref('outbox.due_at')),
@@ -142,5 +154,17 @@ async function lastClaim(db: Queries, workspace: string, prefix: string): Promis
 
 function queuedPost(row: OutboxTable): QueuedPost {
   const { workspace, key, site, kind, channel, state, attempts } = row
-  return { workspace, key, site, kind, channel, dueAt: row.due_at, payload: fromText(row.payload), state, attempts, createdAt: row.created_at }
+  return {
+    workspace,
+    key,
+    site,
+    kind,
+    channel,
+    dueAt: row.due_at,
+    payload: fromText(row.payload),
+    state,
+    attempts,
+    messageTs: row.message_ts,
+    createdAt: row.created_at
+  }
 }

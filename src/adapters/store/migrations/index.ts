@@ -2,6 +2,7 @@ import type { Migration } from '../migrate.js'
 import { first } from './0001-first.js'
 import { installations } from './0002-installations.js'
 import { entriesByDay } from './0003-entries-by-day.js'
+import { outboxInTurn } from './0004-outbox.js'
 
 /** In order; only ever added to. */
-export const migrations: readonly Migration[] = [first, installations, entriesByDay]
+export const migrations: readonly Migration[] = [first, installations, entriesByDay, outboxInTurn]

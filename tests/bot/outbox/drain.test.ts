@@ -1,14 +1,15 @@
 import { describe, expect, test } from 'vitest'
-import { outboxTable } from '../../src/adapters/store/outbox-table.js'
-import type { Database } from '../../src/adapters/store/schema.js'
-import { createStore } from '../../src/adapters/store/store.js'
-import type { Chat } from '../../src/bot/chat-ports.js'
-import { type DrainPorts, drain, type PostNote } from '../../src/bot/outbox.js'
-import type { Post } from '../../src/bot/ports.js'
-import { draw } from '../../src/wiring/papers.js'
-import { at, batch, demo } from '../adapters/store/drafts.js'
-import { type FakeChat, fakeChat } from '../support/chat.js'
-import { forEachDatabase } from '../support/databases.js'
+import { outboxTable } from '../../../src/adapters/store/outbox-table.js'
+import type { Database } from '../../../src/adapters/store/schema.js'
+import { createStore } from '../../../src/adapters/store/store.js'
+import type { Chat } from '../../../src/bot/chat-ports.js'
+import { drain } from '../../../src/bot/outbox/drain.js'
+import type { DrainPorts, PostNote } from '../../../src/bot/outbox/drain-ports.js'
+import type { Post } from '../../../src/bot/ports.js'
+import { draw } from '../../../src/wiring/papers.js'
+import { at, batch, demo } from '../../adapters/store/drafts.js'
+import { type FakeChat, fakeChat } from '../../support/chat.js'
+import { forEachDatabase } from '../../support/databases.js'
 
 const key = 'local/demo/morning/2026-05-04'
 
@@ -308,6 +309,7 @@ forEachDatabase((open) => {
       let now = at
       const slow: Chat = {
         post: chat.post,
+        edit: chat.edit,
         find: async (...args) => {
           now += 100
           return chat.find(...args)
@@ -317,7 +319,8 @@ forEachDatabase((open) => {
       await box.queue(post())
       await box.drainAt(0)
       now = at + 30
-      await box.drainAt(30, { ...slow, find: async (...args) => (now < at + 200 ? slow.find(...args) : chat.find(...args)) })
+      const waking: Chat = { ...slow, find: async (...args) => (now < at + 200 ? slow.find(...args) : chat.find(...args)) }
+      for (let ticks = 0; ticks < 3; ticks += 1) await box.drainAt(30, waking)
       expect(chat.calls).toEqual([`post ${key}`, `find ${key}`, `find ${key}`, `find ${key}`, `post ${key}`])
       expect(chat.shown).toHaveLength(1)
     })

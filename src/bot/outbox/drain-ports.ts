@@ -1,0 +1,31 @@
+import type { Instant } from '../../core/instant.js'
+import type { Chat, Outbox, QueuedPost } from '../chat-ports.js'
+import type { Draw } from '../papers/paper.js'
+
+/** Why a post was not sent, for the log and the supervisor. */
+export interface PostNote {
+  readonly workspace: string
+  readonly key: string
+  readonly why: 'stale' | 'no-channel' | 'no-message' | 'no-token' | 'unreadable' | 'refused' | 'given-up' | 'bug'
+  readonly detail: string | null
+}
+
+export interface DrainPorts {
+  readonly outbox: Outbox
+  /** Null: there is no chat to post to. Nothing is sent. */
+  readonly chat: Chat | null
+  /** Where a post without a channel of its own goes; null: nowhere. */
+  channelOf(post: QueuedPost): string | null
+  /** The time now, as sending takes time. */
+  clock(): Instant
+  /** Waits so many seconds, for the next message of a channel; null: leave it for the next tick. */
+  readonly wait: ((seconds: number) => Promise<void>) | null
+  readonly note: (note: PostNote, error?: unknown) => void
+  /** Pictures are drawn when they are sent, not when they are queued. */
+  readonly draw: Draw
+  /** Which workspaces the service wants left alone until when; kept from tick to tick, where given. */
+  readonly pausedUntil?: Map<string, Instant>
+}
+
+/** One instance has a post so long: looking and sending must be over well before. Afterwards another may look what became of it. */
+export const holdS = 120
