@@ -33,7 +33,8 @@ export async function drain(now: Instant, ports: DrainPorts): Promise<Drained> {
     if (state === 'sent') sent.push(key)
     if (state === 'skipped') skipped.push(key)
   })
-  return { sent, skipped }
+  // In order of key, not of who answered first.
+  return { sent: sent.sort(), skipped }
 }
 
 async function takeAll(chat: Chat, pace: Pace, ports: DrainPorts, done: (key: string, state: PostState | null) => void): Promise<void> {
