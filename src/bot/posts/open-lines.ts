@@ -3,10 +3,10 @@ import { localTime } from '../../core/instant.js'
 import type { VoidState } from '../../core/log/states/void.js'
 import type { Text } from '../text/text.js'
 import { amount } from '../views/amount.js'
-import { welderName } from '../views/decision.js'
 import { escapeText } from '../views/escape.js'
 import type { How } from '../views/how.js'
 import { shapes } from '../views/outcome.js'
+import { welderName } from '../views/welder.js'
 import type { PostOn } from './post.js'
 
 const mostNumbers = 10

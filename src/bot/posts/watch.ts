@@ -5,12 +5,12 @@ import type { Look, News, Turn, Warned } from '../../core/plan/watch.js'
 import type { Spoken } from '../answer.js'
 import { texts } from '../text/index.js'
 import type { Caution, Text } from '../text/text.js'
-import { welderName } from '../views/decision.js'
 import { escapeText } from '../views/escape.js'
 import { findingWords } from '../views/finding.js'
 import type { How } from '../views/how.js'
 import { shapes } from '../views/outcome.js'
 import { layOut } from '../views/page.js'
+import { welderName } from '../views/welder.js'
 import type { PostOn } from './post.js'
 import { sourceNotes } from './small-print.js'
 
@@ -43,7 +43,7 @@ function newLines(seen: Look, { turns, warned, lapsed, sees }: News, how: How, t
     ...warned.map((near) => nearLine(near, how, text)),
     ...(warned.some(({ warning }) => warning === 'rain') ? [text.decision.closeUp] : []),
     ...lapsed.map(({ name, lapsedBy }) => {
-      const why = lapsedBy === null ? text.coupon.notCleared : text.coupon.notClearedBy(text.coupon.lapsedBy[lapsedBy])
+      const why = text.coupon.notClearedBy(text.coupon.lapsedBy[lapsedBy])
       return `${welderName(name, text)}${text.frame.colon}${why} → ${text.fixes['weld:coupon']}`
     }),
     ...(sees === false ? [text.posts.noForecast] : [])

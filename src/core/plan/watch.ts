@@ -1,4 +1,3 @@
-import type { WelderFact } from '../facts.js'
 import { type Activity, activities, type Finding } from '../finding.js'
 import type { Memory } from '../gather/memory.js'
 import { roofOf } from '../gather/roof-of.js'
@@ -8,6 +7,7 @@ import { type Outcome, rank, worst } from '../outcome.js'
 import type { RuleId } from '../rules/index.js'
 import type { Forecast } from '../weather/forecast.js'
 import { ageOf } from '../weather/lookup.js'
+import { type LapsedWelder, lapsedByWeather } from '../welds/lapsed-by-weather.js'
 import { type Moment, moments, quarterS } from './quarters.js'
 
 /** What the watch warns of when it is close, whatever the answers are. */
@@ -32,7 +32,7 @@ export interface Look {
   readonly binding: Readonly<Record<Activity, Finding<RuleId> | null>>
   readonly warned: readonly Warned[]
   /** Welders whose clearance the weather ended, each with the coupon it was cleared by. */
-  readonly lapsed: readonly WelderFact[]
+  readonly lapsed: readonly LapsedWelder[]
 }
 
 /** What was last said, kept from look to look. */
@@ -56,13 +56,12 @@ export interface News {
   readonly worse: boolean
   readonly turns: readonly Turn[]
   readonly warned: readonly Warned[]
-  readonly lapsed: readonly WelderFact[]
+  readonly lapsed: readonly LapsedWelder[]
   /** The forecast came or went since; null: neither. */
   readonly sees: boolean | null
 }
 
 const holdS = 2 * quarterS
-const byWeather: ReadonlySet<string> = new Set(['air', 'sheet', 'wind', 'cloud', 'rain'])
 
 /** Looks at a site at an instant, as far ahead as it takes to close up. Pure. */
 export function look(memory: Memory, forecast: Forecast | null, sheet: LimitsSheet, now: Instant): Look {
@@ -80,7 +79,7 @@ export function look(memory: Memory, forecast: Forecast | null, sheet: LimitsShe
     held: of((activity) => worst(all.filter(({ facts }) => facts.at <= now + holdS).map((moment) => moment.of[activity].outcome))),
     binding: of((activity) => first.of[activity].binding),
     warned: warnings.flatMap((warning) => warnedOf(warning, all)),
-    lapsed: first.facts.welders.filter(({ status, lapsedBy }) => status === 'lapsed' && lapsedBy !== null && byWeather.has(lapsedBy))
+    lapsed: lapsedByWeather(first.facts.welders, [])
   }
 }
 
@@ -141,7 +140,7 @@ function turnOf(activity: Activity, said: Said, seen: Look): readonly Turn[] {
   return was !== 'unknown' && held !== 'unknown' && rank[held] < rank[was] ? [{ activity, was, is: held }] : []
 }
 
-function saidAfter(said: Said, seen: Look, turns: readonly Turn[], lapsed: readonly WelderFact[]): Said {
+function saidAfter(said: Said, seen: Look, turns: readonly Turn[], lapsed: readonly LapsedWelder[]): Said {
   const outcomes = { ...said.outcomes }
   for (const activity of activities) if (outcomes[activity] === 'unknown') outcomes[activity] = seen.outcomes[activity]
   for (const { activity, is } of turns) outcomes[activity] = is
@@ -149,6 +148,6 @@ function saidAfter(said: Said, seen: Look, turns: readonly Turn[], lapsed: reado
   return { outcomes, warned, sees: seen.sees, lapsed: [...said.lapsed, ...lapsed.map(couponOf)] }
 }
 
-function couponOf({ name, at }: WelderFact): string {
-  return `${name}@${at}`
+function couponOf({ name, couponAt }: LapsedWelder): string {
+  return `${name}@${couponAt}`
 }

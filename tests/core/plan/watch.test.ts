@@ -108,11 +108,11 @@ describe('what is news', () => {
   })
 
   test('a welder that the weather lapsed, once for each coupon; one that its operator lapsed never', () => {
-    const robot = { name: 'robot', status: 'lapsed', lapsedBy: 'wind', widthMm: 41, at: iso('2026-05-04T07:00:00Z') } as const
+    const robot = { name: 'robot', lapsedBy: 'wind', couponAt: iso('2026-05-04T07:00:00Z') } as const
     const first = newsOf(said, turned({ lapsed: [robot] }))
     expect(first.news).toMatchObject({ worse: true, lapsed: [{ name: 'robot' }] })
     expect(newsOf(first.said, turned({ lapsed: [robot] })).news).toBeNull()
-    expect(newsOf(first.said, turned({ lapsed: [{ ...robot, at: robot.at + 60 }] })).news).not.toBeNull()
+    expect(newsOf(first.said, turned({ lapsed: [{ ...robot, couponAt: robot.couponAt + 60 }] })).news).not.toBeNull()
   })
 
   test('the forecast going is told, its coming back changes what stands there', () => {
