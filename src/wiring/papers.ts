@@ -11,6 +11,7 @@ interface Made {
 /** Every kind of file has its drawer: a missing one does not compile. What is heavy is loaded when it is first needed. */
 const drawers: { readonly [K in PaperKind]: () => Promise<Drawer<K>> } = {
   day: async () => (await pictures()).day,
+  widths: async () => (await pictures()).widths,
   record: async () => (await records()).record,
   table: async () => (await records()).table,
   packet: async () => (await records()).packet

@@ -1,6 +1,7 @@
 import type { Paper, PaperKind } from '../../bot/papers/paper.js'
 import { drawDay } from './day.js'
 import { toPng } from './png.js'
+import { drawWidths } from './widths.js'
 
 /** What one drawer makes of the data of its kind. */
 export interface Sheet {
@@ -10,7 +11,8 @@ export interface Sheet {
 
 /** Every picture: its data → bytes. A new one is a file and a line here. */
 export const pictures = {
-  day: ({ data }: Paper<'day'>) => png(drawDay(data))
+  day: ({ data }: Paper<'day'>) => png(drawDay(data)),
+  widths: ({ data }: Paper<'widths'>) => png(drawWidths(data))
 } as const satisfies { readonly [K in PaperKind]?: (paper: Paper<K>) => Sheet }
 
 function png(svg: string): Sheet {

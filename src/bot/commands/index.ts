@@ -16,7 +16,7 @@ import { spray } from './spray.js'
 import { strip } from './strip.js'
 import { undo } from './undo.js'
 import { weld } from './weld.js'
-import { welderEvent, welderShow } from './welder.js'
+import { welderChart, welderEvent, welderShow } from './welder.js'
 
 type Asked = Said['command']
 type SaidOf<A extends Asked> = Extract<Said, { command: A }>
@@ -34,7 +34,7 @@ export const siteCommands = {
   'weld coupon': coupon,
   'weld event': welderEvent,
   'weld show': welderShow,
-  'weld chart': (said, on) => welderShow({ command: 'weld show', welder: said.welder }, on),
+  'weld chart': welderChart,
   'probe open': probeOpen,
   'probe step': probeStep,
   'probe list': probeList,

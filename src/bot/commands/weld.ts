@@ -41,5 +41,13 @@ function powerNumbers({ today }: Memory, { power, limits }: LimitsSheet) {
   const { toolV, heatPct, dropPct } = voltageDrop({ ...input, areaMm2: lead.areaMm2 })
   const most = limits.powerDrop.cautionAbove ?? limits.powerDrop.max
   const sectionMm2 = most === null || dropPct <= most ? null : sectionFor(input, most)
-  return { toolV: today.latest.toolV?.value ?? toolV, heatPct, generatorW: generatorW(input.watts), sectionMm2, mostDropPct: most }
+  const measured = today.latest.toolV
+  const read = measured === undefined || measured.at < (today.latest.lead?.at ?? 0) ? null : measured.value
+  return {
+    toolV: read ?? toolV,
+    heatPct: read === null ? heatPct : 100 * (read / input.volts) ** 2,
+    generatorW: generatorW(input.watts),
+    sectionMm2,
+    mostDropPct: most
+  }
 }

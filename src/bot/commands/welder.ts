@@ -6,6 +6,7 @@ import { lackingForRelease } from '../../core/welds/holding.js'
 import { leastMm, seamLimit } from '../../core/welds/seam-limit.js'
 import { type Done, type OnSite, refuse, told } from '../context.js'
 import { aroundNow, welderNumbers, welderOf } from '../decision/welder-numbers.js'
+import { widthsPaper } from '../papers/widths-paper.js'
 import type { Said } from '../words/said.js'
 
 /** `/weld NAME restart` and the like: the clearance lapses. `probed` and `released`: what was done about metres on hold. */
@@ -29,6 +30,16 @@ function notYet(state: WelderState, event: 'probed' | 'released', metresM: numbe
 
 export async function welderShow(said: Extract<Said, { command: 'weld show' }>, on: OnSite): Promise<Done> {
   return showWelder(on, said.welder)
+}
+
+/** The same with the picture of its coupons. */
+export async function welderChart(said: Extract<Said, { command: 'weld chart' }>, on: OnSite): Promise<Done> {
+  const done = await showWelder(on, said.welder)
+  if (!done.ok) return done
+  const { session, sheet, how } = on
+  const state = await welderOf(session, said.welder)
+  const paper = widthsPaper(state, session.view.key.site, session.settings, leastMm(seamLimit(said.welder, sheet)), how)
+  return told({ ...done.told, papers: [paper] })
 }
 
 async function showWelder(on: OnSite, name: string): Promise<Done> {

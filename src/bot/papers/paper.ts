@@ -1,4 +1,5 @@
 import type { DayChart } from '../../core/plan/day-chart.js'
+import type { WidthsChart } from '../../core/welds/widths-chart.js'
 import type { DocumentData, PacketData, TableData } from './document.js'
 
 /**
@@ -7,6 +8,7 @@ import type { DocumentData, PacketData, TableData } from './document.js'
  */
 export interface PaperData {
   readonly day: DayChart
+  readonly widths: WidthsChart
   readonly record: DocumentData<Paper>
   readonly table: TableData
   readonly packet: PacketData<Paper>

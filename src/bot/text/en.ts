@@ -12,6 +12,7 @@ import { refusal } from './en/refusal.js'
 import { talk } from './en/talk.js'
 import { toSay } from './en/to-say.js'
 import { weld } from './en/weld.js'
+import { widths } from './en/widths.js'
 import type { Text } from './text.js'
 import { usages } from './usages.js'
 
@@ -30,5 +31,6 @@ export const en: Text = {
   talk,
   toSay,
   usages,
-  weld
+  weld,
+  widths
 }

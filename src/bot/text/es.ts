@@ -13,6 +13,7 @@ import { talk } from './es/talk.js'
 import { toSay } from './es/to-say.js'
 import { usages } from './es/usages.js'
 import { weld } from './es/weld.js'
+import { widths } from './es/widths.js'
 import type { Text } from './text.js'
 
 export const es: Text = {
@@ -30,5 +31,6 @@ export const es: Text = {
   talk,
   toSay,
   usages,
-  weld
+  weld,
+  widths
 }

@@ -13,6 +13,7 @@ import { talk } from './fr/talk.js'
 import { toSay } from './fr/to-say.js'
 import { usages } from './fr/usages.js'
 import { weld } from './fr/weld.js'
+import { widths } from './fr/widths.js'
 import type { Text } from './text.js'
 
 export const fr: Text = {
@@ -30,5 +31,6 @@ export const fr: Text = {
   talk,
   toSay,
   usages,
-  weld
+  weld,
+  widths
 }

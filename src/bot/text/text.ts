@@ -11,6 +11,7 @@ import type { PostWords } from './post-words.js'
 import type { TalkWords } from './talk-words.js'
 import type { CommandName, Usages } from './usages.js'
 import type { WeldWords } from './weld-words.js'
+import type { WidthsWords } from './widths-words.js'
 
 /** `name` goes before a number; `is` says the same without one. */
 export interface FindingWords {
@@ -150,6 +151,7 @@ export interface Text {
   readonly decision: DecisionWords
   readonly coupon: CouponWords
   readonly weld: WeldWords
+  readonly widths: WidthsWords
   readonly strip: StripWords
   readonly probe: ProbeWords
   readonly kit: KitWords

@@ -87,6 +87,7 @@ function trendLines(numbers: Answer['numbers'], how: How, text: Text): readonly 
   const count = num(numbers, 'coupons') ?? 0
   if (mean === null || sigma === null) return []
   const trend = `${text.coupon.trend(amount(mean, 'mm', how), amount(sigma, 'mm', how))}, ${text.weld.coupons(count)}`
-  if (chance === null) return [trend]
+  // A chance takes the next for one of the same kind, which a drift says it is not.
+  if (chance === null || str(numbers, 'drift') !== null) return [trend]
   return [trend, count < chanceFrom ? text.weld.tooFew(count, chanceFrom) : text.coupon.short(amount(chance * 100, '%', how))]
 }
