@@ -48,6 +48,7 @@ function timesOfPart(kit: KitState, part: PartReading, readyBy: number | null, {
   const inC = (bound: number | null) => (bound === null ? null : convert(bound, unit, 'C'))
   return kitTimes({
     kit: sheet.kit,
+    cartonM2KW: sheet.kit.cartonM2KW,
     reading: { at: Math.max(part.at, Math.min(kit.place?.at ?? part.at, now)), c: part.value },
     place: kit.place?.value ?? 'deck',
     placeC: kit.placeC,

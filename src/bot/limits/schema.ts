@@ -77,7 +77,7 @@ function unitProblems(raw: object, base: Whole | null): Problem[] {
 function unfinished(merged: RawSheet): Problem[] {
   return Object.entries(merged.substrates).flatMap(([name, section]) => {
     return substrateFields
-      .filter((field) => section[field[merged.units]] === undefined)
+      .filter((field) => field.otherwise === null && section[field[merged.units]] === undefined)
       .map((field) => ({ path: `substrates.${name}.${field[merged.units]}`, message: 'missing' }))
   })
 }

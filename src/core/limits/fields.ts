@@ -1,3 +1,4 @@
+import { cylinderRanges } from '../kits/cylinder.js'
 import { type LimitName, limitScales, type ScaleName, scales } from './names.js'
 
 /** How a field of a section may be filled: a number of some scale within a range, a whole number, a yes or no, or a list of rows. */
@@ -9,12 +10,14 @@ export interface Field {
   readonly low: number
   readonly high: number
   readonly rows: readonly Field[]
+  /** In metric units: what holds where no sheet says it. Null: some sheet must. A kept sheet stays as it was when fields are added. */
+  readonly otherwise: number | null
 }
 
 export type SystemName = 'metric' | 'us'
 
 function field(metric: string, us: string, kind: Field['kind'], low = 0, high = 1e6): Field {
-  return { metric, us, kind, low, high, rows: [] }
+  return { metric, us, kind, low, high, rows: [], otherwise: null }
 }
 
 /** A field with the same key in both systems. */
@@ -24,6 +27,17 @@ function same(key: string, kind: 'plain' | 'whole' | 'boolean' | 'percent' | 'mi
 
 function rows(key: string, fields: readonly Field[]): Field {
   return { ...same(key), kind: 'rows', rows: fields }
+}
+
+/** A field that a sheet may leave out. */
+function optional(of: Field, otherwise: number): Field {
+  return { ...of, otherwise }
+}
+
+/** A property of the body of a kit, which has the same unit in both systems, in the range of the formulas. */
+function ofBody(key: 'rhoKgM3' | 'cJKgK' | 'kWMK'): Field {
+  const [low, high] = cylinderRanges[key]
+  return same(key, 'plain', low, high)
 }
 
 const ages = ['air', 'rh', 'dew', 'wind', 'gust', 'rain', 'sun', 'substrate', 'substrateNearSunrise', 'sheet', 'kit', 'dry', 'clean', 'lapClean']
@@ -80,16 +94,18 @@ export const sectionFields = {
     field('yieldM2PerKit', 'yieldFt2PerKit', 'area', tiny)
   ],
   kit: [
-    field('radiusM', 'radiusFt', 'distance', tiny, 10),
-    field('heightM', 'heightFt', 'distance', tiny, 10),
-    same('rhoKgM3', 'plain', tiny),
-    same('cJKgK', 'plain', tiny),
-    same('kWMK', 'plain', tiny),
+    field('radiusM', 'radiusFt', 'distance', ...cylinderRanges.radiusM),
+    field('heightM', 'heightFt', 'distance', ...cylinderRanges.heightM),
+    ofBody('rhoKgM3'),
+    ofBody('cJKgK'),
+    ofBody('kWMK'),
     same('mixing', 'plain', 1, 1000),
-    same('hWM2K', 'plain', tiny),
+    // Below 1 W/m²K the sun would warm a kit beyond what the formulas take; still air gives 5 and more.
+    same('hWM2K', 'plain', 1, cylinderRanges.hWM2K[1]),
     same('exposedEnds', 'whole', 0, 2),
     same('expirySoonDays', 'whole', 0),
-    same('mixedMaxMin', 'minutes')
+    same('mixedMaxMin', 'minutes'),
+    optional(same('cartonM2KW', 'plain', 0, 10), 0)
   ],
   site: [same('closeUpMin', 'minutes'), same('minWindowMin', 'minutes'), same('heatPlan', 'boolean')],
   power: [same('volts', 'plain', tiny), same('watts', 'plain', tiny)],

@@ -41,11 +41,12 @@ export function resolveSheet(raw: RawSheet): LimitsSheet {
   }
 }
 
-/** A section in metric units and keys, without its basis. */
+/** A section in metric units and keys, without its basis, with what holds where nobody says otherwise. */
 function metric(section: RawSection, fields: readonly Field[], from: SystemName, name: string): RawSection {
-  for (const field of fields) if (section[field[from]] === undefined) throw new Error(`a limits sheet without ${name}.${field[from]}`)
+  const unsaid = fields.filter((field) => section[field[from]] === undefined)
+  for (const { otherwise, ...field } of unsaid) if (otherwise === null) throw new Error(`a limits sheet without ${name}.${field[from]}`)
   const { basis: _, ...rest } = sectionIn(section, fields, from, 'metric')
-  return rest
+  return { ...rest, ...Object.fromEntries(unsaid.map(({ metric: key, otherwise }) => [key, otherwise as number])) }
 }
 
 function limitOf(raw: RawSheet, name: LimitName): Limit {

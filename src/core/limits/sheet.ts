@@ -95,6 +95,8 @@ export interface LimitsSheet {
     readonly exposedEnds: number
     readonly expirySoonDays: number
     readonly mixedMaxMin: number
+    /** Resistance of the carton a kit stands in, 0…10 m²K/W; 0: none. */
+    readonly cartonM2KW: number
   }
   readonly substrates: Readonly<Record<string, SubstrateProperties>>
   readonly site: { readonly closeUpMin: number; readonly minWindowMin: number; readonly heatPlan: boolean }
