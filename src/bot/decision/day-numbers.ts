@@ -1,10 +1,12 @@
 import { activities } from '../../core/finding.js'
 import type { SunEvents } from '../../core/gather/daylight.js'
+import { openTimeS as openTimeOn } from '../../core/kits/open-time.js'
 import type { LimitsSheet } from '../../core/limits/sheet.js'
 import type { Json, JsonObject } from '../../core/log/entry.js'
 import type { DayPlan } from '../../core/plan/day-plan.js'
 import type { Outlook } from '../../core/plan/outlook.js'
 import { iso, toJsonObject } from '../json.js'
+import { runNumbers } from './run-numbers.js'
 
 /** What is known of a day. */
 export interface DayKnown {
@@ -16,6 +18,8 @@ export interface DayKnown {
 /** The numbers of `day`: windows of all activities, last sheet by, what fits, what to stage. */
 export function dayNumbers({ day, plan, sun }: DayKnown, sheet: LimitsSheet): JsonObject {
   const { lastSheet, fits, stage, backlog, deck, firstSprayAt } = plan
+  // Where the substrate is hottest the foam stays open shortest.
+  const openTimeS = day.sprayedC === null ? null : openTimeOn(day.sprayedC.max, sheet.foam.openTime)
   return toJsonObject({
     date: day.date,
     known: day.known,
@@ -34,6 +38,8 @@ export function dayNumbers({ day, plan, sun }: DayKnown, sheet: LimitsSheet): Js
     backlogRobotM: backlog.robotM,
     backlogHandM: backlog.handM,
     stage: stage.map(({ what, count, warming }) => (what === 'kits' ? { what, count, warming } : { what, count })),
+    openTimeS,
+    ...runNumbers(openTimeS, sheet),
     gangs: sheet.crew.gangs,
     minWindowMin: sheet.site.minWindowMin,
     toRead: [...new Set((['spray', 'lay', 'weld'] as const).flatMap((work) => day.activities[work].toRead.flatMap(({ fix }) => fix ?? [])))],

@@ -7,6 +7,7 @@ import type { RuleId } from '../../core/rules/index.js'
 import { convert } from '../../core/units.js'
 import type { Text } from '../text/text.js'
 import { amount } from '../views/amount.js'
+import { barrier } from '../views/barrier.js'
 import { findingWords } from '../views/finding.js'
 import type { How } from '../views/how.js'
 import { shapes } from '../views/outcome.js'
@@ -36,7 +37,7 @@ function hoursOf(day: Outlook, work: Activity, { site }: LimitsSheet, how: How, 
 
 function windowWords({ from, to, outcome, closes }: Window, how: How, text: Text): string {
   const said = text.posts.window(span(from, to, how), text.outcomesWithin[outcome])
-  return closes === null ? said : `${said}, ${text.posts.ends(text.findings[closes].name)}`
+  return closes === null ? said : `${said}, ${text.posts.ends(barrier(closes, text))}`
 }
 
 function span(from: Instant, to: Instant, how: How): string {

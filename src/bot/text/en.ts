@@ -9,6 +9,7 @@ import { labels } from './en/labels.js'
 import { parts } from './en/parts.js'
 import { posts } from './en/posts.js'
 import { refusal } from './en/refusal.js'
+import { run } from './en/run.js'
 import { talk } from './en/talk.js'
 import { toSay } from './en/to-say.js'
 import { weld } from './en/weld.js'
@@ -28,6 +29,7 @@ export const en: Text = {
   install,
   labels,
   refusal,
+  run,
   talk,
   toSay,
   usages,

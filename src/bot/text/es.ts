@@ -9,6 +9,7 @@ import { labels } from './es/labels.js'
 import { parts } from './es/parts.js'
 import { posts } from './es/posts.js'
 import { refusal } from './es/refusal.js'
+import { run } from './es/run.js'
 import { talk } from './es/talk.js'
 import { toSay } from './es/to-say.js'
 import { usages } from './es/usages.js'
@@ -28,6 +29,7 @@ export const es: Text = {
   install,
   labels,
   refusal,
+  run,
   talk,
   toSay,
   usages,

@@ -9,6 +9,7 @@ import { labels } from './fr/labels.js'
 import { parts } from './fr/parts.js'
 import { posts } from './fr/posts.js'
 import { refusal } from './fr/refusal.js'
+import { run } from './fr/run.js'
 import { talk } from './fr/talk.js'
 import { toSay } from './fr/to-say.js'
 import { usages } from './fr/usages.js'
@@ -28,6 +29,7 @@ export const fr: Text = {
   install,
   labels,
   refusal,
+  run,
   talk,
   toSay,
   usages,

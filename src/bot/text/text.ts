@@ -8,6 +8,7 @@ import type { InstallWords } from './install-words.js'
 import type { LabelId } from './labels.js'
 import type { CouponWords, FoamWords, HelpWords, KitWords, LaidWords, PersonWords, ProbeWords, SiteWords, StripWords } from './part-words.js'
 import type { PostWords } from './post-words.js'
+import type { RunWords } from './run-words.js'
 import type { TalkWords } from './talk-words.js'
 import type { CommandName, Usages } from './usages.js'
 import type { WeldWords } from './weld-words.js'
@@ -158,6 +159,7 @@ export interface Text {
   readonly foam: FoamWords
   readonly laid: LaidWords
   readonly day: DayWords
+  readonly run: RunWords
   readonly site: SiteWords
   readonly person: PersonWords
   readonly help: HelpWords

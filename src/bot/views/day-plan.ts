@@ -8,6 +8,7 @@ import { amount } from './amount.js'
 import { clock } from './clock.js'
 import type { How } from './how.js'
 import { num, oneOf, rows, str } from './read.js'
+import { runWarnings } from './run.js'
 
 export type Numbers = Readonly<Record<string, Json>>
 
@@ -22,7 +23,8 @@ export function planLines(numbers: Numbers, about: Instant, now: Instant, how: H
     ...lastSheetLine(numbers, about, now, how, text),
     ...backlogLine(numbers, how, text),
     ...fitsLine(numbers, how, text),
-    ...stageLine(numbers, text)
+    ...stageLine(numbers, text),
+    ...runWarnings(numbers, text)
   ]
 }
 

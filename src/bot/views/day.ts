@@ -3,6 +3,7 @@ import { dayMarks, type Instant, localTime } from '../../core/instant.js'
 import type { Answer } from '../answer.js'
 import type { Caution, Text } from '../text/text.js'
 import { amount } from './amount.js'
+import { barrier } from './barrier.js'
 import { dateOf } from './clock.js'
 import { dryLines, instantIn, type Numbers, planLines } from './day-plan.js'
 import { findingWords } from './finding.js'
@@ -11,6 +12,7 @@ import { notesOf } from './notes.js'
 import { shapes } from './outcome.js'
 import type { Page } from './page.js'
 import { flag, num, oneOf, rows, str, strings } from './read.js'
+import { runLines, shortestLine } from './run.js'
 
 const mostWindows = 4
 const mostHazards = 3
@@ -22,7 +24,12 @@ export function dayView(answer: Answer, how: How, text: Text): Page {
   return {
     head: headOf(answer, known, how, text),
     lines: known ? [...windowLines(answer, how, text), ...planned(answer, how, text)] : [text.posts.noForecast],
-    details: [...hazardLines(numbers, how, text), ...sunLine(numbers, how, text)],
+    details: [
+      ...hazardLines(numbers, how, text),
+      ...shortestLine(numbers, how, text),
+      ...runLines(numbers, how, text),
+      ...sunLine(numbers, how, text)
+    ],
     notes: notesOf(answer, cautionOf(numbers), how, text)
   }
 }
@@ -85,8 +92,8 @@ function windowWords(one: Numbers, how: How, text: Text): string {
   const [opens, closes] = [oneOf(one, 'opens', text.findings), oneOf(one, 'closes', text.findings)]
   return [
     outcome === null ? hours : text.posts.window(hours, text.outcomesWithin[outcome]),
-    ...(opens === null ? [] : [text.day.opens(text.findings[opens].name)]),
-    ...(closes === null ? [] : [text.posts.ends(text.findings[closes].name)])
+    ...(opens === null ? [] : [text.day.opens(barrier(opens, text))]),
+    ...(closes === null ? [] : [text.posts.ends(barrier(closes, text))])
   ].join(', ')
 }
 

@@ -7,6 +7,7 @@ import type { How } from './how.js'
 import { shapes } from './outcome.js'
 import type { Page } from './page.js'
 import { flag, num, rows, str } from './read.js'
+import { runLines, runWarnings } from './run.js'
 import { pageOf } from './view.js'
 import { welderLine } from './welder.js'
 
@@ -15,8 +16,16 @@ const closeUpFromPct = 20
 
 /** `spray`: can foam be sprayed. */
 export function sprayView(answer: Answer, how: How, text: Text): Page {
-  const lines = flag(answer.numbers, 'overridden') === true ? [text.decision.overridden(escapeText(str(answer.numbers, 'reason') ?? '', 200))] : []
-  return pageOf(answer, { about: text.activities.spray, lines, details: numbersLines(answer.numbers, how, text) }, how, text)
+  const lines =
+    flag(answer.numbers, 'overridden') === true
+      ? [text.decision.overridden(escapeText(str(answer.numbers, 'reason') ?? '', 200))]
+      : runWarnings(answer.numbers, text)
+  return pageOf(
+    answer,
+    { about: text.activities.spray, lines, details: [...numbersLines(answer.numbers, how, text), ...runLines(answer.numbers, how, text)] },
+    how,
+    text
+  )
 }
 
 /** `air`: sheets and people. */

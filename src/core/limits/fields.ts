@@ -91,7 +91,10 @@ export const sectionFields = {
     rows('openTime', [field('c', 'f', 'temperature', -60, 100), same('s', 'plain', tiny)]),
     same('nozzlesPerKit', 'plain', 0),
     same('nozzleGelS', 'plain', 0),
-    field('yieldM2PerKit', 'yieldFt2PerKit', 'area', tiny)
+    field('yieldM2PerKit', 'yieldFt2PerKit', 'area', tiny),
+    // Times and rates of a run: invented, a company sets its own.
+    optional(same('handOverS', 'plain', 0, 3600), 5),
+    optional(same('rollInS', 'plain', 0, 3600), 10)
   ],
   kit: [
     field('radiusM', 'radiusFt', 'distance', ...cylinderRanges.radiusM),
@@ -115,7 +118,11 @@ export const sectionFields = {
     field('rollM2H', 'rollFt2H', 'area', tiny),
     field('weldRobotMMin', 'weldRobotFtMin', 'distance', tiny),
     field('weldHandMMin', 'weldHandFtMin', 'distance', tiny),
-    same('tieInMin', 'minutes', 0, 1440)
+    same('tieInMin', 'minutes', 0, 1440),
+    optional(field('gunMMin', 'gunFtMin', 'distance', tiny, 600), 60),
+    optional(field('fanMm', 'fanIn', 'length', tiny, 5000), 300),
+    optional(field('unrollMMin', 'unrollFtMin', 'distance', tiny, 600), 40),
+    optional(same('lagS', 'plain', 0, 3600), 10)
   ],
   takeoff: [
     field('bareBackRollM', 'bareBackRollFt', 'distance', tiny),

@@ -83,6 +83,10 @@ export interface LimitsSheet {
     readonly nozzlesPerKit: number
     readonly nozzleGelS: number
     readonly yieldM2PerKit: number
+    /** From the last foam of a run to the first sheet on it. */
+    readonly handOverS: number
+    /** Until what was covered is rolled in. */
+    readonly rollInS: number
   }
   readonly kit: {
     readonly radiusM: number
@@ -101,16 +105,7 @@ export interface LimitsSheet {
   readonly substrates: Readonly<Record<string, SubstrateProperties>>
   readonly site: { readonly closeUpMin: number; readonly minWindowMin: number; readonly heatPlan: boolean }
   readonly power: { readonly volts: number; readonly watts: number }
-  /** How fast the crew of a site works: rates of all its gangs together. */
-  readonly crew: {
-    /** One gang does everything in turn; several lay and weld at the same time. */
-    readonly gangs: number
-    readonly sprayM2H: number
-    readonly rollM2H: number
-    readonly weldRobotMMin: number
-    readonly weldHandMMin: number
-    readonly tieInMin: number
-  }
+  readonly crew: CrewPace & CrewRun
   /** What a takeoff reckons by: sizes of sale and rates. */
   readonly takeoff: {
     readonly bareBackRollM: number
@@ -130,4 +125,25 @@ export interface LimitsSheet {
     /** Ground on which everything staged stands. */
     readonly stagingM2: number
   }
+}
+
+/** How fast the crew of a site works: rates of all its gangs together. */
+export interface CrewPace {
+  /** One gang does everything in turn; several lay and weld at the same time. */
+  readonly gangs: number
+  readonly sprayM2H: number
+  readonly rollM2H: number
+  readonly weldRobotMMin: number
+  readonly weldHandMMin: number
+  readonly tieInMin: number
+}
+
+/** How one run of foam goes. */
+export interface CrewRun {
+  /** How fast the gun moves, and how wide its fan is on the substrate. */
+  readonly gunMMin: number
+  readonly fanMm: number
+  readonly unrollMMin: number
+  /** How far the sheet is behind the gun where it follows. */
+  readonly lagS: number
 }

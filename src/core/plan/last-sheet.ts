@@ -1,5 +1,5 @@
 import type { Instant } from '../instant.js'
-import type { LimitsSheet } from '../limits/sheet.js'
+import type { CrewPace } from '../limits/sheet.js'
 import { above, within } from '../physics/range.js'
 import { type Metres, metresOf, rollAreaM2, type SheetSizes, weldMin } from './work.js'
 
@@ -14,7 +14,7 @@ export interface LastSheetQuestion {
   readonly ends: Readonly<Record<Closing, Instant | null>>
   /** Metres open before the last sheet, 0…1e6 each. */
   readonly backlog: Metres
-  readonly crew: LimitsSheet['crew']
+  readonly crew: CrewPace
   readonly sizes: SheetSizes
   /** Minutes before a fresh sheet takes a welder, 0…1440. */
   readonly waitMin: number

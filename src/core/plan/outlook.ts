@@ -52,6 +52,8 @@ export interface Outlook {
   readonly gustKmh: Range | null
   readonly rainChancePct: Range | null
   readonly deck: DeckDay
+  /** Of the substrate in the quarters that are best to spray; null where none can be sprayed, or nothing is known of it. */
+  readonly sprayedC: Range | null
   /** Not before the deck is dry and sheets have relaxed on it; null where it is dry from the start, or nobody knows. */
   readonly sprayFromAt: Instant | null
 }
@@ -89,8 +91,15 @@ export function outlook(
     gustKmh: rangeOf(all, 'gustKmh'),
     rainChancePct: rangeOf(all, 'rainChancePct'),
     deck,
+    sprayedC: rangeOf(bestOf(all, spray.open), 'substrateC'),
     sprayFromAt
   }
+}
+
+/** The moments of the quarters with the best outcome; none where all are no-go. */
+function bestOf(all: readonly Moment[], quarters: readonly Quarter[]): readonly Moment[] {
+  const best = Math.min(...quarters.map(({ outcome }) => rank[outcome]))
+  return best === rank['no-go'] ? [] : all.filter((_, index) => rank[quarters[index]?.outcome ?? 'no-go'] === best)
 }
 
 /** What is said now of the deck holds from the next step of the roof on. */
@@ -132,7 +141,7 @@ function best(windows: readonly Window[]): Outcome {
   return windows.reduce<Outcome>((found, { outcome }) => (rank[outcome] < rank[found] ? outcome : found), 'no-go')
 }
 
-function rangeOf(all: readonly Moment[], name: 'airC' | 'gustKmh' | 'rainChancePct'): Range | null {
+function rangeOf(all: readonly Moment[], name: 'airC' | 'gustKmh' | 'rainChancePct' | 'substrateC'): Range | null {
   const values = all.flatMap(({ facts }) => facts[name].value ?? [])
   return values.length === 0 ? null : { min: Math.min(...values), max: Math.max(...values) }
 }

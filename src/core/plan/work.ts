@@ -1,4 +1,4 @@
-import type { LimitsSheet } from '../limits/sheet.js'
+import type { CrewPace, LimitsSheet } from '../limits/sheet.js'
 import { above, within } from '../physics/range.js'
 import { stripSize } from '../sheets/strip.js'
 
@@ -49,7 +49,7 @@ export function backlogOf(laid: { readonly areaM2: number } & Metres, sizes: She
 }
 
 /** Minutes to weld some metres: robot and hand one after the other by one gang, at once by several. */
-export function weldMin({ robotM, handM }: Metres, crew: LimitsSheet['crew']): number {
+export function weldMin({ robotM, handM }: Metres, crew: CrewPace): number {
   const [robotMin, handMin] = [robotM / crew.weldRobotMMin, handM / crew.weldHandMMin]
   return crew.gangs > 1 ? Math.max(robotMin, handMin) : robotMin + handMin
 }

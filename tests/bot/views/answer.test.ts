@@ -54,7 +54,18 @@ const full: Readonly<Record<string, Answer['numbers']>> = {
     wbgtC: 18,
     openTimeS: 60,
     reachM: 12,
-    stopEveryM: 12
+    stopEveryM: 12,
+    ways: [
+      { how: 'stop', reachM: 12, noLimit: false },
+      { how: 'follow', reachM: null, noLimit: true },
+      { how: 'flop', reachM: 7.5, noLimit: false }
+    ],
+    stopS: 49,
+    nozzleGelS: 30,
+    gelsAtStops: true,
+    nozzlesNeeded: 12,
+    nozzlesPerKit: 10,
+    nozzlesShort: true
   },
   air: { airC: 20, rhPct: 60, windKmh: 10, gustKmh: 18 },
   weld: {
@@ -108,6 +119,9 @@ const full: Readonly<Record<string, Answer['numbers']>> = {
       { what: 'nozzles', count: 70 },
       { what: 'strips', count: 1 }
     ],
+    openTimeS: 45,
+    stopEveryM: 0,
+    ways: [{ how: 'flop', reachM: 1.5, noLimit: false }],
     gangs: 2,
     minWindowMin: 60,
     toRead: ['read:kit', 'read:substrate', 'read:sheet'],

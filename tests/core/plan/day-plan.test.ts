@@ -36,6 +36,7 @@ function day(spray: readonly Window[], weld: readonly Window[] = []): Outlook {
     gustKmh: null,
     rainChancePct: null,
     deck: { dryAt: null, dewFromAt: null },
+    sprayedC: null,
     sprayFromAt: null
   }
 }
