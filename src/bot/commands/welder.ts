@@ -1,4 +1,5 @@
 import { localDate } from '../../core/instant.js'
+import type { WelderEvent } from '../../core/log/data.js'
 import type { WelderState } from '../../core/log/states/welder.js'
 import { clearance } from '../../core/welds/clearance.js'
 import { keep, movesFor } from '../../core/welds/coupon.js'
@@ -17,7 +18,7 @@ export async function welderEvent({ welder, event, lead }: Extract<Said, { comma
   if (no !== null) return no
   if (lead !== undefined) await session.log('statement', `day:${localDate(at, session.settings.zone)}`, { lead }, at)
   await session.log('welder', `welder:${welder}`, event, at)
-  return showWelder(on, welder)
+  return showWelder(on, welder, event.event)
 }
 
 /** Why metres cannot be probed or released yet: none are on hold, not so many, not cut back, not probed. */
@@ -42,7 +43,8 @@ export async function welderChart(said: Extract<Said, { command: 'weld chart' }>
   return told({ ...done.told, papers: [paper] })
 }
 
-async function showWelder(on: OnSite, name: string): Promise<Done> {
+/** `event`: what was just said of it; null for nothing. */
+async function showWelder(on: OnSite, name: string, event: WelderEvent | null = null): Promise<Done> {
   if ((await on.session.state(`welder:${name}`)) === null) return refuse('not-found', name, { label: 'welder' })
   const state = await welderOf(on.session, name)
   const last = state.coupon?.value ?? null
@@ -50,6 +52,7 @@ async function showWelder(on: OnSite, name: string): Promise<Done> {
   const after = welderNumbers(state, clearance(state, await aroundNow(on), on.sheet), on.sheet)
   const numbers = {
     welder: name,
+    event,
     passed: last?.passed ?? null,
     widthMm: last?.widthMm ?? null,
     minWidthMm: leastMm(seamLimit(name, on.sheet)),

@@ -10,6 +10,8 @@ export interface WeldWords {
   cuts(good: number, needed: number): string
   readonly probed: string
   readonly notProbed: string
+  /** Cut back and probed. */
+  readonly release: string
   readonly goodCut: string
   readonly badCut: string
   coupons(count: number): string

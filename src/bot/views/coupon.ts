@@ -19,7 +19,9 @@ export function couponView(answer: Answer, how: How, text: Text): Page {
   const cause = oneOf<CouponCause>(numbers, 'cause', coupon.causes)
   const cleared = clearanceWords(flag(numbers, 'cleared'), oneOf<LapsedBy>(numbers, 'lapsedBy', coupon.lapsedBy), text)
   const again = flag(numbers, 'cleared') !== true && !answer.findings.some(({ fix }) => fix !== null)
+  const released = str(numbers, 'event') === 'released'
   const lines = [
+    ...(released ? metresLine(numbers, how, text) : []),
     ...widthLine(answer, how, text),
     ...(cause === null ? [] : [coupon.causes[cause]]),
     ...moveLine(numbers, text),
@@ -27,7 +29,7 @@ export function couponView(answer: Answer, how: How, text: Text): Page {
     ...holdLines(numbers, how, text),
     ...driftWords(numbers, text)
   ]
-  const details = [...metresLine(numbers, how, text), ...trendLines(numbers, how, text)]
+  const details = [...(released ? [] : metresLine(numbers, how, text)), ...trendLines(numbers, how, text)]
   return pageOf(answer, { about: aboutOf(answer, text), lines, details }, how, text)
 }
 
@@ -72,6 +74,7 @@ function holdLines(numbers: Answer['numbers'], how: How, text: Text): readonly s
   const probed = flag(numbers, 'probed') === true
   const begun = goodCuts > 0 || probed || flag(numbers, 'cut') === true
   const work = [weld.cuts(Math.min(goodCuts, goodCutsNeeded), goodCutsNeeded), probed ? weld.probed : weld.notProbed].join(' · ')
+  if (goodCuts >= goodCutsNeeded && probed) return [text.weld.onHold(amount(onHoldM, 'm', how)), `${work} → ${weld.release}`]
   return [text.coupon.onHold(amount(onHoldM, 'm', how)), ...(begun ? [work] : [])]
 }
 

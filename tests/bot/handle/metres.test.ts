@@ -72,9 +72,11 @@ describe('metres', () => {
     expect(numbersOf(await seamhand.askAll(['weld robot cut 41 film', 'weld robot cut 42 film']))).toMatchObject({ goodCuts: 2, cleared: false })
     expect((await seamhand.ask('weld robot released')).text).toMatch(/probe/)
 
-    await seamhand.ask('weld robot probed')
+    expect((await seamhand.ask('weld robot probed')).text).toMatch(/2 of 2 · all probed → patch the cuts, then: weld NAME released/)
     expect(await seamhand.ask('weld robot released 31 m')).toMatchObject({ ok: false, error: { code: 'out-of-range' } })
-    expect(numbersOf(await seamhand.ask('weld robot released 22 m'))).toMatchObject({ onHoldM: 8, releasedM: 22 })
+    const part = await seamhand.ask('weld robot released 22 m')
+    expect(numbersOf(part)).toMatchObject({ onHoldM: 8, releasedM: 22 })
+    expect(part.text).toContain('welded: 0 m cleared, 8 m on hold, 22 m released')
     expect(numbersOf(await seamhand.ask('weld robot released'))).toMatchObject({ onHoldM: 0, releasedM: 30, clearedM: 0 })
     expect(await seamhand.ask('weld robot released')).toMatchObject({ ok: false, error: { code: 'wrong-state' } })
   })

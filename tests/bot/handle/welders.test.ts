@@ -257,3 +257,64 @@ describe('a coupon', () => {
     expect(numbers.chanceShort).toBeCloseTo(0.012, 3)
   })
 })
+
+describe('the trend of a welder', () => {
+  const falling = ['weld robot 44 film', 'weld robot 43 film', 'weld robot 42 film', 'weld robot 41 film', 'weld robot 40 film']
+
+  it('is said before a coupon fails, wherever the welder is shown, and no chance beside it', async () => {
+    const seamhand = await open()
+    const last = await seamhand.askAll(falling)
+
+    expect(numbersOf(last)).toMatchObject({ passed: true, cleared: true, drift: 'falling', shortIn: 3, coupons: 5 })
+    expect(last.text).toMatch(/falling.*short in 3 coupons → check nozzle/)
+    for (const lang of ['en', 'es', 'fr'] as const) expect((await seamhand.ask('weld', { lang })).text).toMatch(/3 (coupons|probetas|éprouvettes)/)
+    expect(JSON.stringify(last.blocks)).not.toMatch(/chance/)
+  })
+
+  it('gives the chance of a short one from five coupons on, and says from how many', async () => {
+    const seamhand = await open()
+    const few = await seamhand.askAll(['weld robot 40 film', 'weld robot 42 film', 'weld robot 41 film'])
+    expect(JSON.stringify(few.blocks)).toMatch(/too few coupons for the chance of a short one: 3 of 5/)
+
+    const enough = await seamhand.askAll(['weld robot 42 film', 'weld robot 40.5 film'])
+    expect(numbersOf(enough)).toMatchObject({ coupons: 5, drift: null, lowMm: expect.any(Number), highMm: expect.any(Number) })
+    expect(JSON.stringify(enough.blocks)).toMatch(/from 5 coupons.*chance that the next is short/)
+  })
+
+  it('is drawn on request, and nothing is logged for it', async () => {
+    const seamhand = await open()
+    await seamhand.askAll(falling)
+    const { seq } = await seamhand.head()
+    const chart = await seamhand.ask('weld robot chart')
+
+    expect(chart.files).toEqual([
+      { kind: 'widths', name: 'demo-robot-widths.png', sha256: expect.stringMatching(/^[0-9a-f]{64}$/), alt: expect.any(String) }
+    ])
+    expect(String((chart.files[0] as { alt?: unknown }).alt)).toMatch(/44 mm passed/)
+    expect(numbersOf(chart)).toEqual(numbersOf(await seamhand.ask('weld robot')))
+    expect((await seamhand.head()).seq).toBe(seq)
+    expect(await seamhand.ask('weld hand chart')).toMatchObject({ ok: false, error: { code: 'not-found' } })
+  })
+})
+
+describe('power at the tool', () => {
+  it('tells what is left, the generator, and the lead that would do', async () => {
+    const reply = await (await open()).ask('weld lead 50 m 2.5 mm2')
+
+    // R = 230²/4600 = 11.5 Ω, lead 2·50·0.00798 = 0.798 Ω (IEC 60228, class 5): share 11.5/12.298.
+    expect(numbersOf(reply)).toMatchObject({ toolV: expect.closeTo((230 * 11.5) / 12.298, 5), generatorW: 5800, sectionMm2: 6, mostDropPct: 3 })
+    expect(findingOf(reply, 'power').outcome).toBe('no-go')
+    expect(JSON.stringify(reply.blocks)).toMatch(/at least 5800 W continuous.*a lead of 6 mm² keeps the drop at 3 % or less/)
+  })
+
+  it('measured at the tool stands for the sum, until another lead is stated', async () => {
+    const seamhand = await open()
+    await seamhand.ask('weld lead 50 m 2.5 mm2', { at: '09:00' })
+    expect(numbersOf(await seamhand.ask('weld 207 V', { at: '09:10' }))).toMatchObject({ toolV: 207, heatPct: expect.closeTo(81, 6) })
+    expect(numbersOf(await seamhand.ask('weld lead 10 m 2.5 mm2', { at: '09:20' })).toolV).toBeGreaterThan(220)
+  })
+
+  it('is not known while nobody stated a lead', async () => {
+    expect(numbersOf(await (await open()).ask('weld'))).toMatchObject({ dropPct: null, toolV: null, generatorW: null, sectionMm2: null })
+  })
+})

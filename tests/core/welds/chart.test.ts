@@ -1,3 +1,4 @@
+import jstat from 'jstat'
 import { describe, expect, it } from 'vitest'
 import { chanceShort, individualsChart } from '../../../src/core/welds/chart.js'
 import { readTruth } from '../../truth/rows.js'
@@ -10,6 +11,14 @@ interface Truth {
 const { individuals, normal } = readTruth('statistics.json') as Truth
 
 describe('individuals chart', () => {
+  it('has the mean of jstat 1.9, and its mean moving range over 1.128', () => {
+    for (const widths of [individuals.values, [41, 40, 42, 41.5, 39], [38, 44]]) {
+      const { meanMm, sigmaMm } = individualsChart(widths)
+      expect(meanMm).toBeCloseTo(jstat.mean(widths), 10)
+      expect(sigmaMm).toBeCloseTo(jstat.mean(jstat.diff(widths).map(Math.abs)) / 1.128, 10)
+    }
+  })
+
   it('gives the limits of the handbook example', () => {
     const chart = individualsChart(Object.freeze(individuals.values))
 
@@ -31,6 +40,13 @@ describe('individuals chart', () => {
 })
 
 describe('chance that the next is short', () => {
+  it('is that of jstat 1.9 (a statistics library) over the whole range of chances that anybody acts on', () => {
+    for (let z = -7; z <= 7; z += 0.05) {
+      const ours = chanceShort(40, 1.5, 40 + 1.5 * z) ?? Number.NaN
+      expect(Math.abs(ours - jstat.normal.cdf(40 + 1.5 * z, 40, 1.5)), `z ${z}`).toBeLessThan(1e-7)
+    }
+  })
+
   it.each(normal.points)('is the normal distribution: %d sigma, %d', (z, chance) => {
     expect(Math.abs((chanceShort(38 - 2 * z, 2, 38) ?? Number.NaN) - chance), normal.source).toBeLessThanOrEqual(normal.tolerance)
   })

@@ -1,3 +1,4 @@
+import jstat from 'jstat'
 import { describe, expect, it } from 'vitest'
 import { voidRate } from '../../../src/core/welds/rate.js'
 import { readTruth } from '../../truth/rows.js'
@@ -5,6 +6,14 @@ import { readTruth } from '../../truth/rows.js'
 const { chi90 } = readTruth('statistics.json') as { chi90: { points: Record<string, number>; tolerance: number; source: string } }
 
 describe('voids per 100 m', () => {
+  it('has the bound of jstat 1.9 (chi-square quantile), and at that mean so few come with 10 %', () => {
+    for (let voids = 0; voids <= 120; voids += 1) {
+      const upper = voidRate(voids, 100).per100mUpper90 ?? Number.NaN
+      expect(Math.abs(upper - jstat.chisquare.inv(0.9, 2 * (voids + 1)) / 2), String(voids)).toBeLessThan(1e-5)
+      expect(jstat.poisson.cdf(voids, upper)).toBeCloseTo(0.1, 5)
+    }
+  })
+
   it.each(Object.entries(chi90.points))('the bound is half the 90 %% point of chi-square with %s degrees of freedom', (freedom, point) => {
     const { per100mUpper90 } = voidRate(Number(freedom) / 2 - 1, 100)
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { awgToMm2 } from '../../../src/core/units.js'
-import { conductorOhmM, voltageDrop } from '../../../src/core/welds/voltage.js'
+import { conductorOhmM, generatorW, sectionFor, voltageDrop } from '../../../src/core/welds/voltage.js'
 import { readTruth } from '../../truth/rows.js'
 
 const { class5 } = readTruth('conductors.json') as { class5: { ohmPerKm: Record<string, number>; source: string } }
@@ -36,5 +36,36 @@ describe('voltage at the tool', () => {
 
   it.each([{ volts: 0 }, { volts: Number.NaN }, { watts: 0 }, { leadM: -1 }, { leadM: Number.NaN }, { areaMm2: 0 }])('refuses %o', (change) => {
     expect(() => voltageDrop({ ...lead, ...change })).toThrow(RangeError)
+  })
+})
+
+describe('generator', () => {
+  // A quarter above the tool, up to the next 100 W: from memory.
+  it.each([
+    [4600, 5800],
+    [1600, 2000],
+    [2000, 2500],
+    [3441, 4400]
+  ])('for %d W runs %d W', (watts, rating) => {
+    expect(generatorW(watts)).toBe(rating)
+  })
+
+  it.each([0, -1, Number.NaN, Number.POSITIVE_INFINITY])('is refused for %d W', (watts) => {
+    expect(() => generatorW(watts)).toThrow(RangeError)
+  })
+})
+
+describe('a lead that keeps the drop', () => {
+  it('is the thinnest that does: the one before it does not', () => {
+    const long = { volts: 230, watts: 4600, leadM: 50 }
+    const found = sectionFor(long, 3)
+
+    expect(found).toBe(6)
+    expect(voltageDrop({ ...long, areaMm2: 6 }).dropPct).toBeLessThanOrEqual(3)
+    expect(voltageDrop({ ...long, areaMm2: 4 }).dropPct).toBeGreaterThan(3)
+  })
+
+  it('is none where the thickest loses too much', () => {
+    expect(sectionFor({ volts: 230, watts: 4600, leadM: 1000 }, 3)).toBeNull()
   })
 })

@@ -9,6 +9,7 @@ export const weld: WeldWords = {
   cuts: (good, needed) => `good pieces in a row: ${good} of ${needed}`,
   probed: 'all probed',
   notProbed: 'not probed yet',
+  release: 'patch the cuts, then: weld NAME released',
   goodCut: 'good piece cut out',
   badCut: 'bad piece cut out',
   coupons: (count) => `from ${counted('en', count, { one: 'coupon', other: 'coupons' })}`,

@@ -9,6 +9,7 @@ export const weld: WeldWords = {
   cuts: (good, needed) => `testigos buenos seguidos: ${good} de ${needed}`,
   probed: 'todo repasado',
   notProbed: 'sin repasar todavía',
+  release: 'parchar los cortes y luego: soldar NOMBRE liberado',
   goodCut: 'testigo bueno',
   badCut: 'testigo malo',
   coupons: (count) => `de ${counted('es', count, { one: 'probeta', other: 'probetas' })}`,

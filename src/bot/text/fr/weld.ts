@@ -9,6 +9,7 @@ export const weld: WeldWords = {
   cuts: (good, needed) => `prélèvements bons de suite : ${good} sur ${needed}`,
   probed: 'tout est sondé',
   notProbed: 'pas encore sondé',
+  release: 'poser les pièces, puis : souder NOM libéré',
   goodCut: 'prélèvement bon',
   badCut: 'prélèvement mauvais',
   coupons: (count) => `sur ${counted('fr', count, { one: 'éprouvette', other: 'éprouvettes' })}`,
