@@ -27,9 +27,10 @@ export async function writeBatch(db: Queries, key: SiteKey, head: Head, loggedAt
   const kept = chainOn(key, head, loggedAt, drafts)
   const last = kept.at(-1)
   if (last) {
-    await writeEntries(db, key, kept, drafts)
-    await moveStates(db, key, moved, (subject) => seqOf(subject, batch, kept) ?? last.entry.seq)
-    await moveHead(db, key, { seq: last.entry.seq, hash: last.hash })
+    await writeEntries(db, key, head, loggedAt, kept, drafts)
+    const seq = head.seq + kept.length
+    await moveStates(db, key, moved, (subject) => seqOf(subject, batch, head) ?? seq)
+    await moveHead(db, key, { seq, hash: last.hash })
   }
   if (batch.channel !== undefined) await moveChannel(db, key, batch.channel)
   await writeKeepsakes(db, key.workspace, batch.keepsakes)
@@ -38,9 +39,9 @@ export async function writeBatch(db: Queries, key: SiteKey, head: Head, loggedAt
 }
 
 /** The last entry of the batch that touches a subject; null when none does. */
-function seqOf(subject: string, { drafts }: Pick<Batch<Json>, 'drafts'>, kept: readonly Kept[]): number | null {
+function seqOf(subject: string, { drafts }: Pick<Batch<Json>, 'drafts'>, head: Head): number | null {
   const index = drafts.findLastIndex((draft) => draft.touches.includes(subject))
-  return kept[index]?.entry.seq ?? null
+  return index < 0 ? null : head.seq + 1 + index
 }
 
 async function moveHead(db: Queries, { workspace, site }: SiteKey, { seq, hash }: Head): Promise<void> {

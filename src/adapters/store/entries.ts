@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto'
 import type { Kept } from '../../bot/ports.js'
 import { StoreError } from '../../bot/ports.js'
 import type { Instant } from '../../core/instant.js'
@@ -39,18 +40,37 @@ export function chainOn(
   let prev = head.hash
   for (const draft of drafts) {
     const linked = linkOne(draft, { ...key, seq: head.seq + 1 + kept.length, loggedAt: logged, prev })
-    kept.push({ ...linked, batch: head.seq + 1, day: draft.day })
+    kept.push(keptAt(linked, head.seq + 1, draft.day))
     prev = linked.hash
   }
   return kept
 }
 
-/** Writes entries and the subjects they touch. */
-export async function writeEntries(db: Queries, key: SiteKey, kept: readonly Kept[], drafts: readonly DayDraft[]): Promise<void> {
-  for (const rows of slices(kept.map(rowOf))) await insertEntries(db, rows)
-  const touches = drafts.flatMap((draft, index) =>
-    [...new Set(draft.touches)].map((subject) => touchOf(key, subject, kept[index]?.entry.seq as number))
-  )
+/** The entry stays unread until somebody asks for it. */
+function keptAt(linked: Linked, batch: number, day: string): Kept {
+  return {
+    get entry() {
+      return linked.entry
+    },
+    canonical: linked.canonical,
+    hash: linked.hash,
+    batch,
+    day
+  }
+}
+
+/** Writes entries after a head, and the subjects they touch. */
+export async function writeEntries(
+  db: Queries,
+  key: SiteKey,
+  head: { readonly seq: number },
+  loggedAt: Instant,
+  kept: readonly Kept[],
+  drafts: readonly DayDraft[]
+): Promise<void> {
+  const all = kept.map((each, index) => rowOf(key, head.seq + 1 + index, loggedAt, each, drafts[index] as DayDraft))
+  for (const rows of slices(all)) await insertEntries(db, rows)
+  const touches = drafts.flatMap((draft, index) => [...new Set(draft.touches)].map((subject) => touchOf(key, subject, head.seq + 1 + index)))
   for (const rows of slices(touches)) await insertTouches(db, rows)
 }
 
@@ -90,23 +110,27 @@ export function slices<T>(rows: readonly T[]): readonly (readonly T[])[] {
   return Array.from({ length: Math.ceil(rows.length / rowsPerInsert) }, (_, index) => rows.slice(index * rowsPerInsert, (index + 1) * rowsPerInsert))
 }
 
+function hashOf(text: string): string {
+  return createHash('sha256').update(text).digest('hex')
+}
+
 function linkOne(draft: DayDraft, place: Parameters<typeof link>[1]): Linked {
   const at = fromIso(draft.at)
   if (at === null || toIso(at) !== draft.at) throw new TypeError(`not an instant as entries hold it: ${draft.at}`)
   plain(draft.author)
-  return link(draft, place)
+  return link(draft, place, hashOf)
 }
 
-function rowOf({ entry, canonical, hash, batch, day }: Kept): EntryTable {
-  const { workspace, site, seq, author, type, subject } = entry
+function rowOf({ workspace, site }: SiteKey, seq: number, loggedAt: Instant, { canonical, hash, batch, day }: Kept, draft: DayDraft): EntryTable {
+  const { author, type, subject } = draft
   return {
     workspace,
     site,
     seq,
     hash,
     canonical,
-    at: fromIso(entry.at) as number,
-    logged_at: fromIso(entry.loggedAt) as number,
+    at: fromIso(draft.at) as number,
+    logged_at: loggedAt,
     author,
     type,
     subject: plain(subject),

@@ -3,6 +3,23 @@ import type { Queries } from './schema.js'
 
 type Value = string | number | null
 
+/** Runs a statement at once, where a database can: null where it must go the long way. */
+export type Direct = (sql: string, parameters: readonly unknown[], inTransaction: boolean) => readonly unknown[] | null
+
+const directs = new WeakMap<object, Direct>()
+
+/** A database's adapter, and its short way. */
+export function runsDirectly(adapter: object, direct: Direct): void {
+  directs.set(adapter, direct)
+}
+
+/** A compiled query, and which of the values stands in each place; null for what the query brings along. */
+interface Plan {
+  readonly query: CompiledQuery
+  readonly direct: Direct | null
+  readonly places: readonly (number | null)[]
+}
+
 /**
  * A query whose text never changes, built and compiled once per database: Kysely takes longer over that than SQLite over the
  * query. `build` gets stand-ins in the place of its values and must hand them on as they are.
@@ -10,15 +27,20 @@ type Value = string | number | null
 export function fixed<Values extends readonly Value[], Row>(
   build: (db: Queries, ...values: Values) => Compilable<Row>
 ): (db: Queries, ...values: Values) => Promise<readonly Row[]> {
-  const compiled = new WeakMap<object, CompiledQuery>()
+  const plans = new WeakMap<object, Plan>()
   return async (db, ...values) => {
     const { adapter } = db.getExecutor()
-    const query = compiled.get(adapter) ?? build(db, ...(values.map((_, index) => standIn(index)) as unknown as Values)).compile()
-    compiled.set(adapter, query)
-    const parameters = query.parameters.map((parameter) => valueAt(parameter, values))
-    const { rows } = await db.executeQuery<Row>({ ...query, parameters } as CompiledQuery<Row>)
-    return rows
+    const plan = plans.get(adapter) ?? planOf(build(db, ...(values.map((_, index) => standIn(index)) as unknown as Values)).compile(), adapter)
+    plans.set(adapter, plan)
+    const { query, direct, places } = plan
+    const parameters = places.map((place, index) => (place === null ? query.parameters[index] : values[place]))
+    const soon = direct?.(query.sql, parameters, db.isTransaction) ?? null
+    return soon === null ? (await db.executeQuery<Row>({ ...query, parameters } as CompiledQuery<Row>)).rows : (soon as readonly Row[])
   }
+}
+
+function planOf(query: CompiledQuery, adapter: object): Plan {
+  return { query, direct: directs.get(adapter) ?? null, places: query.parameters.map(placeOf) }
 }
 
 /** The same for an insert of one to many rows: one text for each count of rows. */
@@ -45,6 +67,6 @@ function standIn(index: number): string {
   return `\0${index}`
 }
 
-function valueAt(parameter: unknown, values: readonly Value[]): unknown {
-  return typeof parameter === 'string' && parameter.startsWith('\0') ? values[Number(parameter.slice(1))] : parameter
+function placeOf(parameter: unknown): number | null {
+  return typeof parameter === 'string' && parameter.startsWith('\0') ? Number(parameter.slice(1)) : null
 }

@@ -1,18 +1,18 @@
 import type { Person } from '../../bot/ports.js'
 import { plain } from './codec.js'
+import { fixed } from './fixed.js'
 import type { Queries } from './schema.js'
 
 const nobody: Person = { lang: null, units: null, role: null, name: null }
 
+const findPerson = fixed<[string, string], Person>((db, workspace, id) =>
+  db.selectFrom('people').select(['lang', 'units', 'role', 'name']).where('workspace', '=', workspace).where('person', '=', id)
+)
+
 /** What is known of a person; all null for one never seen. */
 export async function readPerson(db: Queries, workspace: string, id: string): Promise<Person> {
-  const row = await db
-    .selectFrom('people')
-    .select(['lang', 'units', 'role', 'name'])
-    .where('workspace', '=', workspace)
-    .where('person', '=', id)
-    .executeTakeFirst()
-  return row ? (row as Person) : nobody
+  const [row] = await findPerson(db, workspace, id)
+  return row ?? nobody
 }
 
 /** Is there a supervisor in the workspace yet? */

@@ -5,6 +5,7 @@ import { append } from './append.js'
 import { plain } from './codec.js'
 import type { RawRow } from './entries.js'
 import { keptRows, rawRows } from './entries.js'
+import { fixed } from './fixed.js'
 import { readKeepsake } from './keepsakes.js'
 import { around, outside } from './outside.js'
 import { forgetPerson, readPerson, readSupervisor, writePerson } from './people.js'
@@ -63,14 +64,12 @@ async function siteNames(db: Queries, workspace: string): Promise<readonly strin
   return rows.map((row) => row.site)
 }
 
+const sitesOfChannel = fixed<[string, string], { site: string }>((db, workspace, channel) =>
+  db.selectFrom('sites').select('site').where('workspace', '=', workspace).where('channel', '=', channel).orderBy('site').limit(1)
+)
+
 async function siteOfChannel(db: Queries, workspace: string, channel: string): Promise<string | null> {
-  const row = await db
-    .selectFrom('sites')
-    .select('site')
-    .where('workspace', '=', workspace)
-    .where('channel', '=', channel)
-    .orderBy('site')
-    .executeTakeFirst()
+  const [row] = await sitesOfChannel(db, workspace, channel)
   return row?.site ?? null
 }
 

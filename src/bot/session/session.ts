@@ -5,7 +5,7 @@ import { emptySite } from '../../core/log/states/site.js'
 import { touches } from '../../core/log/subjects.js'
 import type { SiteSettings } from '../../core/site.js'
 import type { Ask } from '../ask.js'
-import type { Batch, SiteView, ToKeep } from '../ports.js'
+import type { Batch, SiteView, StateRow, ToKeep } from '../ports.js'
 
 interface Pending {
   readonly seq: number
@@ -46,7 +46,8 @@ export async function settingsOf(view: Pick<SiteView, 'base' | 'state'>): Promis
 }
 
 export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
-  const settings = await settingsOf(view)
+  const state = readOnce(view)
+  const settings = await settingsOf({ base: view.base, state })
   const now = ask.at
   const pending: Pending[] = []
   const keepsakes: ToKeep[] = []
@@ -54,8 +55,7 @@ export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
 
   async function whole(subject: string): Promise<Folded | null> {
     const known = moved.get(subject)
-    if (known !== undefined) return known
-    return ((await view.state(subject))?.state ?? null) as Folded | null
+    return known === undefined ? (((await state(subject))?.state ?? null) as Folded | null) : known
   }
 
   async function everyEntry(subject: string) {
@@ -103,6 +103,16 @@ export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
     })
   }
   return session
+}
+
+/** Inside one transaction a row stays as it was read. */
+function readOnce(view: SiteView): SiteView['state'] {
+  const rows = new Map<string, Promise<StateRow | null>>()
+  return (subject) => {
+    const row = rows.get(subject) ?? view.state(subject)
+    rows.set(subject, row)
+    return row
+  }
 }
 
 /** The channel, where an entry of this session (a setting, an undo of one) changed it. */

@@ -14,13 +14,22 @@ export interface Linked {
 }
 
 /**
- * Gives a draft its place. The entry is read back from the text that was hashed, so that what is handed on is what is kept.
- * Members of the draft beyond those of an entry are dropped. Throws when `data` is not JSON.
+ * Gives a draft its place. The entry is read back from the text that was hashed, when it is asked for, so that what is handed on is
+ * what is kept. Members of the draft beyond those of an entry are dropped. Throws when `data` is not JSON. `hashOf` is SHA-256,
+ * lower-case hex: who has a faster one brings it.
  */
-export function link(draft: Draft, { workspace, site, seq, loggedAt, prev }: Place): Linked {
+export function link(draft: Draft, { workspace, site, seq, loggedAt, prev }: Place, hashOf: (text: string) => string = sha256): Linked {
   const { at, author, via, type, subject, data } = draft
   const text = canonical({ v: 1, workspace, site, seq, at, loggedAt, author, via, type, subject, data, prev })
-  return { entry: JSON.parse(text) as Entry, canonical: text, hash: sha256(text) }
+  let entry: Entry | null = null
+  return {
+    get entry() {
+      entry ??= JSON.parse(text) as Entry
+      return entry
+    },
+    canonical: text,
+    hash: hashOf(text)
+  }
 }
 
 /** A row as it lies in the store, nothing of it trusted. */

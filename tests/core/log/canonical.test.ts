@@ -1,3 +1,5 @@
+import serialize from 'canonicalize'
+import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { canonical } from '../../../src/core/log/canonical.js'
 
@@ -75,4 +77,22 @@ test.each([
 test('the order in which members were written does not matter', () => {
   expect(canonical({ b: 1, a: { d: [2, 1], c: null } })).toBe('{"a":{"c":null,"d":[2,1]},"b":1}')
   expect(canonical({ a: { c: null, d: [2, 1] }, b: 1 })).toBe('{"a":{"c":null,"d":[2,1]},"b":1}')
+})
+
+// Source: the canonicalize package, the reference implementation of RFC 8785.
+test('anything that is JSON comes out as the reference implementation writes it', () => {
+  const reference = serialize as unknown as (value: unknown) => string
+  fc.assert(
+    fc.property(fc.jsonValue({ noNullPrototype: true, stringUnit: 'binary' }), (value) => {
+      expect(canonical(value)).toBe(reference(value))
+    }),
+    { numRuns: 1000, seed: 8785 }
+  )
+  fc.assert(
+    fc.property(fc.dictionary(fc.string({ unit: 'binary', maxLength: 3 }), fc.double({ noNaN: true, noDefaultInfinity: true })), (value) => {
+      expect(canonical(value)).toBe(reference(value))
+    }),
+    { numRuns: 1000, seed: 8785 }
+  )
+  expect(canonical({ b: undefined, a: [undefined, -0] })).toBe(reference({ b: undefined, a: [undefined, -0] }))
 })
