@@ -83,7 +83,7 @@ test('the order in which members were written does not matter', () => {
 test('anything that is JSON comes out as the reference implementation writes it', () => {
   const reference = serialize as unknown as (value: unknown) => string
   fc.assert(
-    fc.property(fc.jsonValue({ noNullPrototype: true, stringUnit: 'binary' }), (value) => {
+    fc.property(fc.jsonValue({ stringUnit: 'binary' }), (value) => {
       expect(canonical(value)).toBe(reference(value))
     }),
     { numRuns: 1000, seed: 8785 }
