@@ -43,7 +43,7 @@ export async function replay(store: Store, workspace: string, id: string, resolv
   const engines = { engine: engineVersion, recordedEngine: recorded.engine }
   if (sheet === null) return { id, same: false, outcome: null, ...engines, differs: ['limits'] }
   const decision = decide(recorded.activity, instants(recorded.inputs) as unknown as Facts, sheet)
-  const now = decision.findings.map(({ ease: _ease, ...finding }) => toJson(finding))
+  const now = decision.findings.map(({ ease: _ease, because: _because, ...finding }) => toJson(finding))
   const found = differences(recorded.findings, now as unknown as Recorded['findings'])
   const differs = sheet.sha256 === recorded.limits.sha256 ? found : ['limits', ...found]
   const same = decision.outcome === recorded.outcome && differs.length === 0

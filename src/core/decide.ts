@@ -119,7 +119,8 @@ function ranking(order: number): Outcome {
 /** Members are written out one by one: a spread here makes the whole decision three times slower. */
 function found(rule: RuleId, activity: Activity, group: Group, verdict: Verdict): Finding<RuleId> {
   const { outcome, value, unit, limit, margin, spread, origin, at, stale, fix, ease } = verdict
-  return { rule, activity, group, outcome, value, unit, limit, margin, spread, origin, at, stale, fix, ease }
+  const finding = { rule, activity, group, outcome, value, unit, limit, margin, spread, origin, at, stale, fix, ease }
+  return verdict.because === undefined ? finding : { ...finding, because: verdict.because }
 }
 
 /** Puts a finding where `byBinding` would, given that findings of one outcome come in order of rule. */

@@ -62,7 +62,7 @@ function decisionData({ sheet, forecast }: OnSite, decision: Decision, facts: Fa
   const { findings, ...rest } = decision
   return toJsonObject({
     ...rest,
-    findings: findings.map(({ ease: _ease, ...finding }) => finding),
+    findings: findings.map(({ ease: _ease, because: _because, ...finding }) => finding),
     inputs: facts,
     limits: { id: sheet.id, version: sheet.version, sha256: sheet.sha256 },
     weather: forecast === null ? null : { source: forecast.source, issuedAt: forecast.issuedAt, sha256: forecast.sha256 },

@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/finding.js'
+import type { Because, Finding } from '../../core/finding.js'
 import type { FindingId } from '../answer.js'
 import type { Text } from '../text/text.js'
 import { amount, amountPair } from './amount.js'
@@ -23,7 +23,8 @@ export function findingLine(finding: Said, how: How, text: Text): string {
 
 /** The finding without its shape and fix. */
 export function findingWords(finding: Said, how: How, text: Text): string {
-  const { rule, outcome, value, stale, limit } = finding
+  const { rule, outcome, value, stale, limit, because } = finding
+  if (because !== undefined) return becauseWords(because, how, text)
   const { name, is } = text.findings[rule]
   const words = is[outcome]
   if (typeof value !== 'number') return stale ? `${words} (${text.decision.tooOld})` : words
@@ -34,12 +35,19 @@ export function findingWords(finding: Said, how: How, text: Text): string {
   return `${name} ${shown}${ofEstimate(finding, text)}${bound === null ? '' : `, ${boundWords(finding, bound, text)}`}`
 }
 
+/** The measure that the outcome comes from, in place of the one that alone would be better. */
+function becauseWords(because: Because, how: How, text: Text): string {
+  const [shown, bound] = amountPair(because.value, because.limit, because.unit, how)
+  const side = because.margin < 0 ? 'caution' : 'unknown'
+  return `${text.decision.numbers.wbgtC} ${shown}${ofEstimate({ ...because, outcome: side }, text)}, ${text.decision.atMost(bound)}`
+}
+
 function measure(value: number, unit: string | null, how: How, text: Text): string {
   return unit === 'd' ? text.decision.days(value) : amount(value, unit, how)
 }
 
 /** "(forecast, too close to call)": an estimate says that it is one. */
-function ofEstimate({ origin, outcome, spread }: Said, text: Text): string {
+function ofEstimate({ origin, outcome, spread }: Pick<Said, 'origin' | 'outcome' | 'spread'>, text: Text): string {
   if (origin !== 'forecast' && origin !== 'model') return ''
   if (spread === 0) return ''
   const words = origin === 'forecast' ? text.decision.forecast : text.decision.model

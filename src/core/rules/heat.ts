@@ -1,6 +1,8 @@
 import { type Fact, isEstimate } from '../fact.js'
+import type { Because } from '../finding.js'
 import type { Limit, LimitsSheet } from '../limits/sheet.js'
 import { alertLimitC, metabolicW } from '../physics/niosh.js'
+import { round6 } from '../units.js'
 import { type Fixes, judge } from './judge.js'
 import { airOrHumidity } from './reading-to-take.js'
 import type { Rule } from './rule.js'
@@ -19,7 +21,8 @@ export const heat: Rule = {
     const verdict =
       stopC === null ? judge(facts.heatIndexC, 'C', heatIndex, fixes, 'no-go') : judge(facts.heatIndexC, 'C', { ...heatIndex, max: stopC }, fixes)
     if (verdict.outcome === 'unknown') return { ...verdict, fix: airOrHumidity(facts) }
-    return verdict.outcome === 'go' && mayPass(facts.wbgtC, alertC) ? { ...verdict, outcome: 'caution', fix: 'rest:shade' } : verdict
+    const because = verdict.outcome === 'go' ? overAlert(facts.wbgtC) : null
+    return because === null ? verdict : { ...verdict, outcome: 'caution', fix: 'rest:shade', because }
   }
 }
 
@@ -31,7 +34,9 @@ function noPlanStop(sheet: LimitsSheet): number | null {
   return max !== null && (general.max === null || max < general.max) ? max : null
 }
 
-function mayPass(fact: Fact, limit: number): boolean {
-  if (fact.value === null) return false
-  return fact.value + (isEstimate(fact) ? 1.645 * fact.spread : 0) > limit
+/** WBGT that is over the alert limit, or as an estimate may be; null where it is not, or not known. */
+function overAlert(fact: Fact): Because | null {
+  const { value, spread, origin } = fact
+  if (value === null || !(value + (isEstimate(fact) ? 1.645 * spread : 0) > alertC)) return null
+  return { of: 'wbgt', value, unit: 'C', limit: round6(alertC), margin: round6(alertC - value), spread, origin }
 }

@@ -33,6 +33,20 @@ describe('findingLine', () => {
       '✕ rain until closed up 50 %, must be below 50 %'
     ],
     [
+      'heat by WBGT, not by the heat index',
+      'heat',
+      {
+        outcome: 'caution',
+        value: 24,
+        unit: 'C',
+        limit: 39.4,
+        margin: 15.4,
+        fix: 'rest:shade',
+        because: { of: 'wbgt', value: 25.2, unit: 'C', limit: 22.98, margin: -2.22, spread: 1, origin: 'forecast' }
+      },
+      '△ WBGT 25.2 °C (forecast), at most 23 °C → water, shade, rests'
+    ],
+    [
       'an estimate too near',
       'wind-gust',
       { outcome: 'unknown', value: 33, unit: 'km/h', limit: 35, margin: 2, spread: 8, origin: 'forecast', fix: 'read:gust' },

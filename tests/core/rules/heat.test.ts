@@ -47,3 +47,20 @@ it('tells the bound that counts', () => {
   expect(check(heat, 'people', { heatIndexC: reading(30) }, planned)).toMatchObject({ limit: 51.7, unit: 'C' })
   expect(check(heat, 'people', { heatIndexC: reading(30) })).toMatchObject({ limit: 39.4, unit: 'C' })
 })
+
+it('names WBGT where that makes it a caution: its value, and the alert limit of NIOSH 2016-106 for 415 W', () => {
+  const limit = 59.9 - 14.1 * Math.log10(415)
+  const found = check(heat, 'people', { wbgtC: reading(25), heatIndexC: reading(24) })
+  // The finding itself stays that of the heat index and its no-go bound.
+  expect(found).toMatchObject({ outcome: 'caution', value: 24, unit: 'C', limit: 39.4 })
+  expect(found?.because).toMatchObject({ of: 'wbgt', value: 25, unit: 'C', spread: 0, origin: 'reading' })
+  expect(found?.because?.limit).toBeCloseTo(limit, 5)
+  expect(found?.because?.margin).toBeCloseTo(limit - 25, 5)
+  expect(check(heat, 'people', { wbgtC: model(22, 1), heatIndexC: reading(24) })?.because).toMatchObject({ value: 22, spread: 1, origin: 'model' })
+})
+
+it('does not where the heat index is one by itself, or WBGT is below', () => {
+  expect(check(heat, 'people', { wbgtC: reading(30), heatIndexC: reading(30) })).not.toHaveProperty('because')
+  expect(check(heat, 'people', { wbgtC: reading(20), heatIndexC: reading(24) })).not.toHaveProperty('because')
+  expect(check(heat, 'people', { wbgtC: gone, heatIndexC: reading(24) })).not.toHaveProperty('because')
+})
