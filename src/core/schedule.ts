@@ -61,6 +61,20 @@ function slotOf(site: Scheduled, kind: string, date: string): Slot | null {
  * has no such instant, and for what is no date, time or zone.
  */
 export function firstInstantAt(date: string, time: string, zone: string): Instant | null {
+  const key = `${zone} ${date} ${time}`
+  const known = found.get(key)
+  if (known !== undefined) return known
+  if (found.size >= mostKept) found.clear()
+  const at = firstInstant(date, time, zone)
+  found.set(key, at)
+  return at
+}
+
+/** Thousands of sites ask for the same few instants every minute, and the calendar library is slow to ask. */
+const mostKept = 2000
+const found = new Map<string, Instant | null>()
+
+function firstInstant(date: string, time: string, zone: string): Instant | null {
   // The same clock time as if the zone were UTC: less an offset it is an instant.
   const wall = DateTime.fromISO(`${date}T${time}`, { zone: 'utc' }).toSeconds()
   const [before, after] = [wall - daySeconds, wall + daySeconds].map((at) => offsetS(at, zone))

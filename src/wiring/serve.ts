@@ -15,6 +15,7 @@ import type { Chat, Outbox, Slots } from '../bot/chat-ports.js'
 import type { Ports } from '../bot/context.js'
 import type { Weather } from '../bot/ports.js'
 import { tick } from '../bot/posts/tick.js'
+import type { Looked } from '../bot/posts/watch-tick.js'
 import { settingsOf } from '../bot/session/session.js'
 import { createTalk } from '../bot/talk/create-talk.js'
 import { texts } from '../bot/text/index.js'
@@ -29,6 +30,8 @@ const loopback = '127.0.0.1'
 /** Within the ten seconds that an operator waits, for what was accepted and for the store. */
 const stopMs = 9000
 const closeMs = 700
+/** A tick fetches weather no longer than this, s: posts must not wait for it. */
+const refreshS = 20
 
 /** Everything of the running bot that the parts below share. */
 interface Running {
@@ -42,6 +45,9 @@ interface Running {
   readonly book: Installations | null
   readonly ports: Ports
   readonly now: () => Instant
+  /** Only spare work from tick to tick: nothing hangs on them. */
+  readonly looked: Looked
+  readonly pausedUntil: Map<string, Instant>
 }
 
 /** The bot until it is told to stop: in Slack, or in the local room where there are no Slack settings. Exit code. */
@@ -55,7 +61,7 @@ export async function serve(config: Config, wired: Wired, stopped: Promise<unkno
   const outbox = outboxTable(database)
   const book = config.slack?.kind === 'many' ? await bookOf(database, config.slack.tokenKeys, wired.log) : null
   const slots = book === null ? outbox : installedOnly(outbox, book)
-  const running: Running = { config, wired, store, slots, outbox, book, ports, now }
+  const running: Running = { config, wired, store, slots, outbox, book, ports, now, looked: new Map(), pausedUntil: new Map() }
   const chat = config.slack === null ? await openRoom(running) : await openSlack(running, config.slack)
   const stopping = { is: false }
   const ticker = startTicker((at) => oneTick(running, live, chat.slack.chat, stopping, at), {
@@ -75,17 +81,19 @@ export async function serve(config: Config, wired: Wired, stopped: Promise<unkno
 /** Fetches weather where it has expired, queues what is due, sends what is queued. Once it is told to stop it begins nothing more. */
 async function oneTick(running: Running, live: LiveWeather, chat: Chat, stopping: { readonly is: boolean }, at: Instant): Promise<void> {
   const { config, wired, outbox, ports, slots, now } = running
-  for (const { settings } of await places(running)) {
-    if (stopping.is) return
-    if (!settings.closed && !settings.invented) await live.refresh(settings, at)
-  }
+  const began = now()
+  const open = (await places(running)).flatMap(({ settings }) => (settings.closed || settings.invented ? [] : [settings]))
+  await live.refreshAll(open, at, () => stopping.is || now() - began >= refreshS)
+  if (stopping.is) return
   await tick(at, {
     ...ports,
     slots,
+    looked: running.looked,
     channelOf: (site, { channel }) => channel ?? (config.slack === null ? channelIdOf(site.site) : null),
     drain: {
       outbox: { ...outbox, take: async (...turn) => (stopping.is ? [] : outbox.take(...turn)) },
       draw: ports.draw,
+      pausedUntil: running.pausedUntil,
       chat,
       clock: now,
       wait: (seconds) => new Promise((go) => setTimeout(go, seconds * 1000)),

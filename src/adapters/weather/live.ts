@@ -14,6 +14,11 @@ export type Refreshed = 'fresh' | 'unchanged' | 'kept' | 'down'
 export interface LiveWeather extends Weather {
   /** Fetches for a place where what is kept has expired. Never called while somebody waits for a reply. */
   readonly refresh: (place: Place, now: Instant) => Promise<Refreshed>
+  /**
+   * The same for many places: each cell once for all of its sites and at most once an hour, a few at a time, those that were left
+   * out longest first, until `enough` says so. How many cells were asked for.
+   */
+  readonly refreshAll: (places: readonly Place[], now: Instant, enough: () => boolean) => Promise<number>
 }
 
 export interface LiveOptions {
@@ -32,18 +37,51 @@ export function liveWeather(options: LiveOptions): LiveWeather {
   const { sources, store } = options
   // Only spares a source that is down; the answers themselves are kept in the store.
   const pausedUntil = new Map<string, Instant>()
+  const nextAt = new Map<string, Instant>()
+  const refresh = async (place: Place, now: Instant): Promise<Refreshed> => {
+    let best: Refreshed = 'down'
+    for (const source of sources.filter((one) => one.covers(place.lat, place.lon))) {
+      const { refreshed, issuedAt } = await refreshOne(options, pausedUntil, source, cellOf(place.lat, place.lon), now)
+      if (worth[refreshed] > worth[best]) best = refreshed
+      if (issuedAt !== null && ageOf({ issuedAt }, now) === 'fresh') break
+    }
+    return best
+  }
   return {
     at: (place, now) => newest(sources, store, cellOf(place.lat, place.lon), now),
-    refresh: async (place, now) => {
-      let best: Refreshed = 'down'
-      for (const source of sources.filter((one) => one.covers(place.lat, place.lon))) {
-        const { refreshed, issuedAt } = await refreshOne(options, pausedUntil, source, cellOf(place.lat, place.lon), now)
-        if (worth[refreshed] > worth[best]) best = refreshed
-        if (issuedAt !== null && ageOf({ issuedAt }, now) === 'fresh') break
-      }
-      return best
+    refresh,
+    refreshAll: (places, now, enough) => refreshCells(refresh, nextAt, places, now, enough)
+  }
+}
+
+/** Cells asked for at once: the services want few connections. Source: common practice, no source. */
+const atOnce = 8
+/** A cell is asked for again after so long, s: sooner where nothing was to be had. */
+const cellS = { had: 3600, down: 300 } as const
+
+async function refreshCells(
+  refresh: LiveWeather['refresh'],
+  nextAt: Map<string, Instant>,
+  places: readonly Place[],
+  now: Instant,
+  enough: () => boolean
+): Promise<number> {
+  const cells = new Map(places.map((place) => [cellOf(place.lat, place.lon), place]))
+  for (const cell of nextAt.keys()) if (!cells.has(cell)) nextAt.delete(cell)
+  // A turn that lies farther ahead than any wait was set before the clock went back.
+  const due = [...cells].filter(([cell]) => !((nextAt.get(cell) ?? now) > now && (nextAt.get(cell) ?? now) <= now + cellS.had))
+  due.sort(([a], [b]) => (nextAt.get(a) ?? 0) - (nextAt.get(b) ?? 0))
+  let asked = 0
+  async function worker(): Promise<void> {
+    for (let one = due.shift(); one !== undefined && !enough(); one = due.shift()) {
+      const [cell, place] = one
+      asked += 1
+      const refreshed = await refresh(place, now)
+      nextAt.set(cell, now + (refreshed === 'down' ? cellS.down : cellS.had))
     }
   }
+  await Promise.all(Array.from({ length: atOnce }, worker))
+  return asked
 }
 
 const worth: Readonly<Record<Refreshed, number>> = { fresh: 3, unchanged: 2, kept: 1, down: 0 }

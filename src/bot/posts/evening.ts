@@ -40,7 +40,7 @@ export function speakEvening(on: PostOn, how: How): Written {
     details: day.known ? bindingLines(day, ['lay', 'weld'], how, text) : [],
     notes: [...dayCautions(day, text), ...sourceNotes(on, how, text)]
   }
-  return { ...layOut(page, how.lang), papers: dayPaper({ ...on, roof }, day, how) }
+  return { ...layOut(page, how.lang), papers: day.known ? dayPaper({ ...on, roof }, day, how) : [] }
 }
 
 /** Each kit that is logged; where none is, what the night does to any. */

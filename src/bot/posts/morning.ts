@@ -30,7 +30,7 @@ export function speakMorning(on: PostOn, how: How): Written {
     details: day.known ? bindingLines(day, ['lay', 'weld'], how, text) : [],
     notes: [...dayCautions(day, text), ...sourceNotes(on, how, text)]
   }
-  return { ...layOut(page, how.lang), papers: dayPaper({ ...on, roof }, day, how) }
+  return { ...layOut(page, how.lang), papers: day.known ? dayPaper({ ...on, roof }, day, how) : [] }
 }
 
 function knownLines(on: PostOn, day: Outlook, planned: readonly string[], how: How, text: Text): readonly string[] {
