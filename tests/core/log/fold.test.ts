@@ -31,13 +31,17 @@ describe('fold', () => {
     for (let seed = 1; seed <= 10; seed += 1) for (const kind of followAndCompare(randomLog(1_000, seed))) kinds.add(kind)
 
     expect([...kinds].sort()).toEqual([
+      'bond',
       'correction',
       'coupon',
       'kit',
       'laid',
+      'note',
+      'photo',
       'probe',
       'reading',
       'repair',
+      'seal',
       'setting',
       'statement',
       'undo',
