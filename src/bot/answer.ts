@@ -7,8 +7,10 @@ import type { RuleId } from '../core/rules/index.js'
 
 export type Lang = 'en' | 'es' | 'fr'
 export type Units = 'metric' | 'us'
-/** Findings of the rules, and of the two checks that only a command makes. */
-export type FindingId = RuleId | 'strip-land' | 'strip-gap' | 'coupon-width' | 'open-voids' | 'test-spray'
+/** Checks of mending and closing up. */
+export type ClosingCheck = 'bond-square' | 'night-seal' | 'drains-open' | 'sheets-safe' | 'fire-watch' | 'details' | 'punch-list'
+/** Findings of the rules, and of the checks that only a command makes. */
+export type FindingId = RuleId | 'strip-land' | 'strip-gap' | 'coupon-width' | 'open-voids' | 'test-spray' | ClosingCheck
 
 export const errorCodes = [
   'empty',

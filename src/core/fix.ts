@@ -1,3 +1,22 @@
+/** Of mending and closing up. */
+export const closingFixes = [
+  'test:bond',
+  'wait:cured',
+  'state:bond',
+  'seal:edge',
+  'state:seal',
+  'open:drains',
+  'state:drains',
+  'roll:sheets',
+  'state:rolled',
+  'watch:fire',
+  'state:fire',
+  'mend:detail',
+  'state:detail',
+  'mend:punch'
+] as const
+export type ClosingFix = (typeof closingFixes)[number]
+
 /** What to do next, as `verb:what`. Every language has words for each (text/fixes). */
 export const fixes = [
   'read:kit',
@@ -70,6 +89,7 @@ export const fixes = [
   'widen:strip',
   'trim:gap',
   'repair:void',
-  'probe:void'
+  'probe:void',
+  ...closingFixes
 ] as const
 export type Fix = (typeof fixes)[number]

@@ -1,7 +1,7 @@
 /**
  * The only place that converts. Each unit names its quantity and how it maps to that quantity's base unit:
  * base = value × factor + offset. Factors are exact by definition (inch 25.4 mm, foot 0.3048 m, mile 1609.344 m,
- * nautical mile 1852 m: NIST SP 811), wire gauges by ASTM B258 (0.127 mm × 92^((36 − n)/39)).
+ * nautical mile 1852 m, pound-force 4.4482216152605 N: NIST SP 811), wire gauges by ASTM B258 (0.127 mm × 92^((36 − n)/39)).
  */
 const table = {
   C: { quantity: 'temperature', factor: 1, offset: 0 },
@@ -29,7 +29,9 @@ const table = {
   'ft/min': { quantity: 'advance', factor: 0.3048, offset: 0 },
   V: { quantity: 'voltage', factor: 1, offset: 0 },
   W: { quantity: 'power', factor: 1, offset: 0 },
-  'W/m2': { quantity: 'irradiance', factor: 1, offset: 0 }
+  'W/m2': { quantity: 'irradiance', factor: 1, offset: 0 },
+  N: { quantity: 'force', factor: 1, offset: 0 },
+  lbf: { quantity: 'force', factor: 4.4482216152605, offset: 0 }
 } as const
 
 export type Unit = keyof typeof table | 'AWG'

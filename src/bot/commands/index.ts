@@ -1,16 +1,21 @@
 import type { Beside, Done, OnSite } from '../context.js'
 import type { Said } from '../words/said.js'
 import { air } from './air.js'
+import { bond } from './bond.js'
 import { correct } from './correct.js'
 import { coupon } from './coupon.js'
 import { day } from './day.js'
+import { detail } from './detail.js'
+import { fire } from './fire.js'
 import { foam } from './foam.js'
 import { help } from './help.js'
 import { kit } from './kit.js'
 import { laid } from './laid.js'
 import { me } from './me.js'
 import { override } from './override.js'
-import { probeList, probeOpen, probeStep } from './probe.js'
+import { probeList, probeOpen, probePhoto, probeStep } from './probe.js'
+import { punchAdd, punchList, punchStep } from './punch.js'
+import { seal } from './seal.js'
 import { siteNew, siteSet, siteShow } from './site.js'
 import { spray } from './spray.js'
 import { strip } from './strip.js'
@@ -37,7 +42,15 @@ export const siteCommands = {
   'weld chart': welderChart,
   'probe open': probeOpen,
   'probe step': probeStep,
+  'probe photo': probePhoto,
   'probe list': probeList,
+  bond,
+  seal,
+  fire,
+  detail,
+  'punch add': punchAdd,
+  'punch step': punchStep,
+  'punch list': punchList,
   kit,
   foam,
   laid,

@@ -23,9 +23,9 @@ export async function siteSet(
   if (wrong !== null) return wrong
   const taken = await takenChannel(said.change, session, ports.store)
   if (taken !== null) return taken
-  const open = ((await session.state('site')) ?? emptySite).voids.unsettled
-  if (said.change.closed === true && Object.keys(open).length > 0)
-    return refuse('wrong-state', session.view.key.site, { label: 'site', state: 'open-voids' })
+  const { voids, punch } = (await session.latest('site')) ?? emptySite
+  const open = Object.keys(voids.unsettled).length > 0 ? 'open-voids' : (punch?.open.length ?? 0) > 0 ? 'open-punch' : null
+  if (said.change.closed === true && open !== null) return refuse('wrong-state', session.view.key.site, { label: 'site', state: open })
   await session.log('setting', 'site', said.change, at)
   const settings: SiteSettings = { ...session.settings, ...said.change }
   return told({ command: 'site', numbers: { site: toJsonObject(settings) } })

@@ -9,6 +9,8 @@ import type { Said } from '../words/said.js'
 export const undoS = 600
 
 const never: ReadonlySet<string> = new Set(['decision', 'undo', 'correction'])
+/** Nothing is built on them: a photo goes with what it shows. */
+const beside: ReadonlySet<string> = new Set([...never, 'photo'])
 
 /** Takes back what its author logged within ten minutes: named entries, or all of the author's last message. */
 export async function undo(said: Extract<Said, { command: 'undo' }>, on: OnSite): Promise<Done> {
@@ -55,7 +57,8 @@ async function refusal({ entry }: Kept, { session }: OnSite): Promise<Done | nul
   const undone = new Set(others.flatMap((other) => (other.entry.type === 'undo' ? [Number(other.entry.data.target)] : [])))
   if (undone.has(entry.seq)) return refuse('wrong-state', id, { label: 'entry', state: 'undone' })
   const stands =
-    entry.subject.startsWith('void:') &&
-    others.some((other) => other.entry.seq > entry.seq && !never.has(other.entry.type) && !undone.has(other.entry.seq))
+    (entry.subject.startsWith('void:') || entry.subject.startsWith('punch:')) &&
+    entry.type !== 'photo' &&
+    others.some((other) => other.entry.seq > entry.seq && !beside.has(other.entry.type) && !undone.has(other.entry.seq))
   return stands ? refuse('wrong-state', id, { label: 'entry', state: 'built-on' }) : null
 }

@@ -26,6 +26,9 @@ export interface Session {
   /** State of a subject as of `now`, with what this session has collected; null when nothing touches it. */
   state(subject: 'site'): Promise<States['site'] | null>
   state<K extends Exclude<Kind, 'site'>>(subject: `${K}:${string}`): Promise<States[K] | null>
+  /** As `state`, whatever its clock says: where the clock ran back, what was logged ahead of it counts too. */
+  latest(subject: 'site'): Promise<States['site'] | null>
+  latest<K extends Exclude<Kind, 'site'>>(subject: `${K}:${string}`): Promise<States[K] | null>
   /** The same session with the states of an instant not later than now: for an entry that is dated back. */
   asOf(at: Instant): Session
   /** Collects an entry; its id. Nothing is written before the whole answer stands. */
@@ -54,8 +57,7 @@ export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
   const moved = new Map<string, Folded | null>()
 
   async function whole(subject: string): Promise<Folded | null> {
-    const known = moved.get(subject)
-    return known === undefined ? (((await state(subject))?.state ?? null) as Folded | null) : known
+    return moved.has(subject) ? (moved.get(subject) ?? null) : (((await state(subject))?.state ?? null) as Folded | null)
   }
 
   async function everyEntry(subject: string) {
@@ -88,6 +90,7 @@ export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
     view,
     settings,
     ...upTo(now),
+    latest: (async (subject: string) => (await whole(subject))?.is ?? null) as Session['latest'],
     asOf: (at) => ({ ...session, ...upTo(Math.min(at, now)) }),
     log: (type, subject, data, at = now) => add(type, subject, data, at, null),
     logTouching: (type, subject, data, touched) => add(type, subject, data, now, touched),

@@ -1,3 +1,4 @@
+import { closing } from './es/closing.js'
 import { day } from './es/day.js'
 import { dayPicture } from './es/day-picture.js'
 import { decision } from './es/decision.js'
@@ -24,15 +25,16 @@ export const es: Text = {
   ...posts,
   day,
   dayPicture,
-  findings,
-  fixes,
-  install,
-  labels,
-  refusal,
-  run,
+  closing,
+  findings: { ...findings, ...closing.findings },
+  fixes: { ...fixes, ...closing.fixes },
+  labels: { ...labels, ...closing.labels },
+  refusal: { ...refusal, states: { ...refusal.states, ...closing.states } },
   talk,
-  toSay,
+  toSay: { ...toSay, ...closing.toSay },
   usages,
+  install,
+  run,
   weld,
   widths
 }

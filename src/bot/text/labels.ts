@@ -1,3 +1,5 @@
+import { closingLabelIds } from './closing-labels.js'
+
 /** Things a person can name in a message: the labels of what was understood, missing or wrong. */
 export const labelIds = [
   'air',
@@ -141,6 +143,7 @@ export const labelIds = [
   'tacky',
   'flat',
   'metric',
-  'us'
+  'us',
+  ...closingLabelIds
 ] as const
 export type LabelId = (typeof labelIds)[number]

@@ -1,4 +1,24 @@
-export const commandNames = ['spray', 'air', 'weld', 'strip', 'probe', 'kit', 'foam', 'laid', 'day', 'site', 'help', 'me', 'undo', 'correct'] as const
+export const commandNames = [
+  'spray',
+  'air',
+  'weld',
+  'strip',
+  'probe',
+  'kit',
+  'foam',
+  'laid',
+  'bond',
+  'seal',
+  'fire',
+  'detail',
+  'punch',
+  'day',
+  'site',
+  'help',
+  'me',
+  'undo',
+  'correct'
+] as const
 export type CommandName = (typeof commandNames)[number]
 
 /** How a command is written, and one example. */
@@ -19,7 +39,8 @@ export const usages: Usages = {
   },
   strip: { usage: 'strip WIDTH [gap G] [off O] [edge RUN] [sheets N] [roll L] [xN]', example: '/strip 2 m gap 6 mm' },
   probe: {
-    usage: 'probe course N [lap | end | strip | patch] [DISTANCE m] LENGTH [CAUSE…] · probe N fixed | passed | failed · probe list',
+    usage:
+      'probe course N [lap | end | strip | patch] [DISTANCE m] LENGTH [CAUSE…] [cooled] · probe N fixed [lifted cleaned dried reheated cooled] [patch] | passed | failed · probe list',
     example: '/probe course 4 end 3.2 m 40 mm cold'
   },
   kit: {
@@ -30,6 +51,27 @@ export const usages: Usages = {
   laid: {
     usage: 'laid AREA [sheets N] [course N] [kit NAME] [robot LENGTH] [hand LENGTH] [NAME LENGTH]',
     example: '/laid 42 m2 sheets 2 course 4 kit K7 robot 20 hand 4'
+  },
+  bond: {
+    usage: 'bond [SUBSTRATE] [FORCE N | lbf] [foam | fleece | facer | clean] [wanted FORCE] [square SIDE] [uncured] · bond',
+    example: '/seamhand bond board 900 N foam'
+  },
+  seal: {
+    usage:
+      'seal [LENGTH [tape | foam | mastic | welded | weighed] | none] [drains open | blocked] [rolled | loose] [by WHO] · seal cut [wet LENGTH] · seal',
+    example: '/seamhand seal 12 m tape drains open rolled by Ana'
+  },
+  fire: {
+    usage: 'fire [heat] [TIME h | min] [done] [by WHO] · fire',
+    example: '/seamhand fire done by Ana'
+  },
+  detail: {
+    usage: 'detail [corners] [pipes] [drains] [terminations] [cut edges] [t-steps] [all] [failed] [no pipes] · detail',
+    example: '/seamhand detail corners drains'
+  },
+  punch: {
+    usage: 'punch TEXT… · punch N done | open · punch list',
+    example: '/seamhand punch flange loose at drain 2'
   },
   day: { usage: 'day [DATE | today | tomorrow]', example: '/day tomorrow' },
   site: {

@@ -27,7 +27,8 @@ const metric: Readonly<Record<string, Shown>> = {
   'm/min': { unit: 'm/min', symbol: 'm/min', decimals: 1 },
   V: { unit: 'V', symbol: 'V', decimals: 1 },
   W: { unit: 'W', symbol: 'W', decimals: 0 },
-  'W/m2': { unit: 'W/m2', symbol: 'W/m²', decimals: 0 }
+  'W/m2': { unit: 'W/m2', symbol: 'W/m²', decimals: 0 },
+  N: { unit: 'N', symbol: 'N', decimals: 0 }
 }
 
 const us: Readonly<Record<string, Shown>> = {
@@ -38,7 +39,8 @@ const us: Readonly<Record<string, Shown>> = {
   mm: { unit: 'in', symbol: 'in', decimals: 3 },
   m: { unit: 'ft', symbol: 'ft', decimals: 2 },
   m2: { unit: 'ft2', symbol: 'ft²', decimals: 0 },
-  'm/min': { unit: 'ft/min', symbol: 'ft/min', decimals: 1 }
+  'm/min': { unit: 'ft/min', symbol: 'ft/min', decimals: 1 },
+  N: { unit: 'lbf', symbol: 'lbf', decimals: 0 }
 }
 
 const tables = { metric, us } as const

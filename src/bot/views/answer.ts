@@ -1,9 +1,12 @@
 import type { Answer, Spoken } from '../answer.js'
 import { texts } from '../text/index.js'
 import { type CommandName, isCommandName } from '../text/usages.js'
+import { bondView } from './bond.js'
 import { couponView } from './coupon.js'
 import { dayView } from './day.js'
 import { airView, sprayView, weldView } from './decision.js'
+import { detailView } from './detail.js'
+import { fireView } from './fire.js'
 import { foamView } from './foam.js'
 import { helpView } from './help.js'
 import type { How } from './how.js'
@@ -12,6 +15,8 @@ import { laidView } from './laid.js'
 import { layOut } from './page.js'
 import { correctView, meView, undoView } from './person.js'
 import { probeView } from './probe.js'
+import { punchView } from './punch.js'
+import { sealView } from './seal.js'
 import { siteView } from './site.js'
 import { stripView } from './strip.js'
 import { pageOf, type View } from './view.js'
@@ -26,6 +31,11 @@ const views: Readonly<Record<CommandName, View>> = {
   kit: kitView,
   foam: foamView,
   laid: laidView,
+  bond: bondView,
+  seal: sealView,
+  fire: fireView,
+  detail: detailView,
+  punch: punchView,
   day: dayView,
   site: siteView,
   help: helpView,

@@ -1,5 +1,6 @@
-import type { VoidOn } from '../../core/log/data.js'
+import type { VoidCause, VoidOn } from '../../core/log/data.js'
 import type { Json } from '../../core/log/entry.js'
+import type { MendWhy } from '../../core/welds/mend.js'
 import type { Answer } from '../answer.js'
 import type { Text } from '../text/text.js'
 import { amount } from './amount.js'
@@ -7,7 +8,7 @@ import { clockOf } from './clock.js'
 import type { How } from './how.js'
 import { numeral } from './number.js'
 import type { Page } from './page.js'
-import { num, oneOf, rows, str } from './read.js'
+import { flag, num, nums, oneOf, rows, str, strings } from './read.js'
 import { pageOf } from './view.js'
 
 const mostVoids = 15
@@ -20,7 +21,7 @@ export function probeView(answer: Answer, how: How, text: Text): Page {
   const [open, repaired, passed] = [num(numbers, 'open') ?? 0, num(numbers, 'repaired') ?? 0, num(numbers, 'passed') ?? 0]
   const any = open + repaired + passed > 0
   const lines = [
-    ...(num(numbers, 'void') === null ? [] : [voidLine(numbers, answer, how, text)]),
+    ...(num(numbers, 'void') === null ? [] : [voidLine(numbers, answer, how, text), ...mendLines(numbers, answer, how, text)]),
     any ? probe.counts(open, repaired, passed) : probe.noVoids,
     ...listed.slice(0, mostVoids).map((each) => voidLine(each, answer, how, text)),
     ...(listed.length > mostVoids ? [text.frame.more(listed.length - mostVoids)] : [])
@@ -29,21 +30,48 @@ export function probeView(answer: Answer, how: How, text: Text): Page {
 }
 
 /** "void 1: course 4, end joint, at 3.2 m, 40 mm long, open". */
-function voidLine(one: Readonly<Record<string, Json>>, { at }: Answer, how: How, { probe, frame }: Text): string {
+function voidLine(one: Readonly<Record<string, Json>>, { at }: Answer, how: How, { probe, frame, closing }: Text): string {
   const [course, distanceM, lengthMm] = [num(one, 'course'), num(one, 'distanceM'), num(one, 'lengthMm')]
   const on = oneOf<VoidOn>(one, 'on', probe.on)
   const state = oneOf<'open' | 'repaired' | 'passed'>(one, 'state', probe.states)
   const found = clockOf(str(one, 'at'), at, how)
+  const causes = strings(one, 'causes').filter((cause): cause is VoidCause => Object.hasOwn(probe.causes, cause))
+  const photos = num(one, 'photos') ?? 0
   const parts = [
     ...(course === null ? [] : [probe.course(course)]),
     ...(on === null ? [] : [probe.on[on]]),
     ...(distanceM === null ? [] : [probe.at(amount(distanceM, 'm', how))]),
     ...(lengthMm === null ? [] : [probe.long(amount(lengthMm, 'mm', how))]),
+    ...causes.map((cause) => probe.causes[cause]),
+    ...(photos > 0 ? [closing.mend.photos(photos)] : []),
     ...(found === null ? [] : [found]),
     ...(state === null ? [] : [probe.states[state]])
   ]
   const name = probe.number(num(one, 'void') ?? 0)
   return parts.length === 0 ? name : `${name}${frame.colon}${parts.join(', ')}`
+}
+
+/** How it is mended, what must wait, what it hides; both times where an entry is dated otherwise than now. */
+function mendLines(numbers: Answer['numbers'], { at }: Answer, how: How, { closing: { mend } }: Text): readonly string[] {
+  const [wait, dated] = [clockOf(str(numbers, 'waitUntil'), at, how), clockOf(str(numbers, 'datedAt'), at, how)]
+  const under = nums(numbers, 'under')
+  return [
+    ...(dated === null ? [] : [mend.dated(dated)]),
+    ...(wait === null ? [] : [mend.waitUntil(wait)]),
+    ...(str(numbers, 'state') === 'open' ? toMend(numbers, how, mend) : []),
+    ...(flag(numbers, 'patched') === false && num(numbers, 'patchMm') !== null ? [mend.wantsPatch(num(numbers, 'void') ?? 0)] : []),
+    ...(under.length === 0 ? [] : [mend.under(under.join(', '))])
+  ]
+}
+
+function toMend(numbers: Answer['numbers'], how: How, mend: Text['closing']['mend']): readonly string[] {
+  const [patchMm, probeMm] = [num(numbers, 'patchMm'), num(numbers, 'probeMm')]
+  if (probeMm === null) return []
+  const why = oneOf<MendWhy>(numbers, 'mendWhy', mend.why)
+  const again = mend.probeAgain(amount(probeMm, 'mm', how))
+  if (patchMm === null || why === null) return [`${mend.weld}; ${again}`]
+  const length = amount(patchMm, 'mm', how)
+  return [why === 'foam' ? mend.cutAndPatch(length) : mend.patch(mend.why[why], length)]
 }
 
 function rateLine(numbers: Answer['numbers'], how: How, { probe }: Text): readonly string[] {

@@ -52,7 +52,7 @@ function wrongOf({ word, detail, ref }: Refusal, how: How, text: Text): Wrong {
     from: bound(detail.min),
     to: bound(detail.max),
     who: asked === null ? null : (text.refusal.who[asked] ?? escapeText(asked, wordMax)),
-    state: typeof detail.state === 'string' ? stateWords(detail.state, text) : null,
+    state: typeof detail.state === 'string' ? stateSince(detail, detail.state, how, text) : null,
     ref: ref === null ? null : escapeText(ref, wordMax),
     ...bothReadings(word, how)
   }
@@ -87,6 +87,14 @@ function bothReadings(word: string | null, how: How): Pick<Wrong, 'whole' | 'dec
 /** A label of ours in the language, any other as it is. */
 function labelWords(label: string, text: Text): string {
   return (labelIds as readonly string[]).includes(label) ? text.labels[label as LabelId] : escapeText(label, wordMax)
+}
+
+/** A state, since when, and until when where that is known: of two who did the same at once each sees the other's time. */
+function stateSince({ since, until }: Refusal['detail'], state: string, how: How, text: Text): string {
+  const words = stateWords(state, text)
+  const [from, to] = [since, until].map((each) => (typeof each === 'string' ? timeOf(each, how) : null))
+  if (typeof to === 'string') return `${words} (${to})`
+  return typeof from === 'string' ? text.closing.since(words, from) : words
 }
 
 function stateWords(state: string, text: Text): string {

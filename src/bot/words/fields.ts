@@ -1,3 +1,4 @@
+import type { BondBreak, DetailKind, DetailStatus, FireData, RepairStep, SealData } from '../../core/log/closing-data.js'
 import type { FoamSign, KitData, Peel, ReadingData, StatementData, VoidCause, VoidOn, WelderData } from '../../core/log/data.js'
 import type { SiteChange } from './said.js'
 import type { Quantity } from './unit.js'
@@ -49,6 +50,23 @@ interface ProbeFields {
   list: true
 }
 
+interface ClosingFields {
+  /** Ids of photos at the chat service. */
+  files: string[]
+  steps: RepairStep[]
+  cooled: true
+  broke: BondBreak
+  cured: boolean
+  forceN: number
+  wantedN: number
+  squareMm: number
+  details: { readonly [K in DetailKind]?: DetailStatus | 'named' }
+  verdict: 'good' | 'bad'
+  allDetails: true
+  punch: number
+  punchDone: boolean
+}
+
 interface OtherFields {
   kitName: string
   gelS: number
@@ -62,7 +80,19 @@ interface OtherFields {
 }
 
 /** Everything that any word of any command can set, in JSON units; a message sets some of it. */
-export type Fields = Writable<ReadingData & StatementData & Omit<KitData, 'foam'> & SiteChange & WeldFields & SheetFields & ProbeFields & OtherFields>
+export type Fields = Writable<
+  ReadingData &
+    StatementData &
+    Omit<KitData, 'foam'> &
+    SiteChange &
+    WeldFields &
+    SheetFields &
+    ProbeFields &
+    ClosingFields &
+    Omit<SealData, 'files'> &
+    FireData &
+    OtherFields
+>
 
 /** The fields that hold a number. */
 export type NumberKey = { [Key in keyof Fields]-?: number extends Fields[Key] ? Key : never }[keyof Fields]

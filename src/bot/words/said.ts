@@ -1,4 +1,5 @@
 import type { Instant } from '../../core/instant.js'
+import type { BondData, DetailsData, FireData, RepairStep, SealData } from '../../core/log/closing-data.js'
 import type { CouponData, FoamSign, KitData, LaidData, Peel, ReadingData, StatementData, VoidData, WelderData } from '../../core/log/data.js'
 import type { Lang, Refusal, Understood, Units } from '../answer.js'
 
@@ -15,10 +16,19 @@ export type Said =
   | { readonly command: 'weld show'; readonly welder: string }
   | { readonly command: 'strip'; readonly strip: StripSaid }
   | { readonly command: 'probe open'; readonly found: VoidData }
-  | { readonly command: 'probe step'; readonly number: number; readonly step: 'fixed' | 'passed' | 'failed' }
+  | ({ readonly command: 'probe step'; readonly number: number; readonly step: 'fixed' | 'passed' | 'failed' } & StepSaid)
+  | { readonly command: 'probe photo'; readonly number: number; readonly files: readonly string[] }
   | { readonly command: 'probe list' }
   | { readonly command: 'kit'; readonly kit: KitSaid | null }
   | { readonly command: 'foam'; readonly gelS: number | null; readonly signs: readonly FoamSign[] }
+  /** Null, or nothing said: what is known is shown. */
+  | { readonly command: 'bond'; readonly bond: BondSaid | null }
+  | { readonly command: 'seal'; readonly seal: SealData }
+  | { readonly command: 'fire'; readonly fire: FireData }
+  | { readonly command: 'detail'; readonly details: DetailsData; readonly files: readonly string[] }
+  | { readonly command: 'punch add'; readonly text: string; readonly files: readonly string[] }
+  | { readonly command: 'punch step'; readonly number: number; readonly done: boolean | null; readonly files: readonly string[] }
+  | { readonly command: 'punch list' }
   | { readonly command: 'laid'; readonly laid: LaidData }
   /** Date null: today. */
   | { readonly command: 'day'; readonly date: string | null }
@@ -29,6 +39,21 @@ export type Said =
   | { readonly command: 'me'; readonly lang: Lang | null; readonly units: Units | null }
   | { readonly command: 'undo'; readonly ids: readonly string[] }
   | { readonly command: 'correct'; readonly id: string; readonly words: string }
+
+/** What a step of a void was said with. */
+export interface StepSaid {
+  readonly steps?: readonly RepairStep[]
+  readonly patched?: true
+  /** Stated cold. */
+  readonly cooled?: true
+  readonly files?: readonly string[]
+}
+
+/** Substrate null: the site's. */
+export type BondSaid = Pick<BondData, 'broke' | 'forceN' | 'squareMm' | 'wantedN' | 'files'> & {
+  readonly substrate: string | null
+  readonly cured: boolean
+}
 
 /** Name null: the kit last named, else K1. */
 export interface KitSaid {

@@ -30,6 +30,8 @@ const spellings: Readonly<Record<Unit, string>> = {
   V: 'v volt volts',
   W: 'w watt watts',
   'W/m2': 'w/m2',
+  N: 'n newton newtons',
+  lbf: 'lbf',
   AWG: 'awg'
 }
 

@@ -71,7 +71,9 @@ describe.each(both)('the manifest for %s', (_name, url) => {
 
   it('names every command that stands alone, once, and none that is not built', () => {
     const names = made.features.slash_commands.map(({ command }) => command.slice(1))
-    expect([...names].sort()).toEqual(['seamhand', ...commandNames.filter((name) => !['help', 'me', 'undo', 'correct'].includes(name))].sort())
+    // Behind /seamhand alone: outside contract §6 lists what stands in the manifest.
+    const behind = ['bond', 'seal', 'fire', 'detail', 'punch', 'help', 'me', 'undo', 'correct']
+    expect([...names].sort()).toEqual(['seamhand', ...commandNames.filter((name) => !behind.includes(name))].sort())
   })
 
   it('lets people write to the bot directly', () => {

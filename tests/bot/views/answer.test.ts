@@ -130,12 +130,63 @@ const full: Readonly<Record<string, Answer['numbers']>> = {
   probe: {
     void: 1,
     state: 'open',
+    mend: 'patch',
+    mendWhy: 'long',
+    patchMm: 350,
+    probeMm: 300,
+    patched: false,
+    causes: ['scorched', 'wet'],
+    photos: 2,
+    waitUntil: '2026-05-04T06:20:00Z',
+    datedAt: '2026-05-04T05:00:00Z',
+    under: [3, 4],
     open: 1,
     repaired: 1,
     passed: 3,
     per100m: 1.25,
     per100mUpper90: 3.5,
     list: [{ void: 1, state: 'open', course: 4, on: 'end', distanceM: 3.2, lengthMm: 40, at: '2026-05-03T06:00:00Z' }]
+  },
+  bond: {
+    bonds: [{ substrate: 'board', broke: 'face', passed: false, forceN: 900, wantedN: 1200, squareMm: 300, stressKpa: 10 }],
+    ...{ substrate: 'my board', broke: 'face', passed: false, forceN: 900, wantedN: 1200, squareMm: 300, stressKpa: 10 }
+  },
+  seal: {
+    openEdgeM: 12.5,
+    method: 'mastic',
+    cut: true,
+    wetM: 0.6,
+    by: 'A<na>',
+    photos: 2,
+    toCutM: 8,
+    open: [
+      { what: 'voids', outcome: 'no-go', numbers: Array.from({ length: 40 }, (_, i) => i + 1) },
+      { what: 'reprobe', outcome: 'no-go', numbers: [7] },
+      { what: 'punch', outcome: 'caution', numbers: [1] },
+      { what: 'on-hold', outcome: 'no-go', welder: 'robot', metresM: 20 },
+      { what: 'bond', outcome: 'unknown', why: 'unstated', substrate: 'foil' },
+      { what: 'seal', outcome: 'no-go', why: 'open', openEdgeM: 4 },
+      { what: 'fire', outcome: 'no-go', why: 'running', untilAt: '2026-05-04T16:00:00Z', leftMin: 20 },
+      { what: 'fire', outcome: 'unknown', why: 'unsigned', untilAt: '2026-05-04T16:00:00Z', leftMin: 0 }
+    ]
+  },
+  fire: { state: 'running', heatAt: '2026-05-04T06:00:00Z', untilAt: '2026-05-04T08:30:00Z', leftMin: 140, watchMin: 150, by: 'Ana' },
+  detail: {
+    details: [
+      { kind: 'corners', status: 'good', at: '2026-05-04T06:00:00Z' },
+      { kind: 'tSteps', status: null, at: null },
+      { kind: 'drains', status: 'bad', at: '2026-05-03T06:00:00Z' }
+    ]
+  },
+  punch: {
+    number: 3,
+    text: 'flange *loose* <@U1>',
+    state: 'open',
+    at: '2026-05-04T06:00:00Z',
+    photos: 1,
+    open: 2,
+    done: 1,
+    list: Array.from({ length: 30 }, (_, i) => ({ number: i + 1, text: 'x'.repeat(100), state: 'open', at: '2026-05-03T06:00:00Z', photos: 0 }))
   },
   kit: {
     kit: 'K7',
@@ -299,15 +350,28 @@ describe('every finding', () => {
       [/L (AREA|SECCIÓN|SECTION)/, '30 m 2.5 mm2'],
       [/DATE|FECHA/, '2099-01-01'],
       [/WIDTH|ANCHO|LARGEUR/, '41 mm'],
+      [/LENGTH|LARGO|LONGUEUR/, '12 m'],
       [/ T$/, ' 20'],
       [/ N\b/, ' 50'],
       [/ V$/, ' 10']
     ]
     const filled = (words: string) => values.reduce((text, [placeholder, value]) => text.replace(placeholder, value), words)
     const weld = new Set(['read:sheet', 'state:lap', 'state:lead', 'weld:coupon'])
+    const closing: Readonly<Record<string, string>> = {
+      'state:bond': 'bond',
+      'state:seal': 'seal',
+      'state:drains': 'seal',
+      'state:rolled': 'seal',
+      'state:fire': 'fire',
+      'state:detail': 'detail'
+    }
     for (const { toSay } of Object.values(texts)) {
       for (const [fix, words] of Object.entries(toSay)) {
-        const read = readWords(`${weld.has(fix) ? 'weld' : 'spray'} ${filled(words)}`, { units: 'metric', zone: 'UTC', now: morning })
+        const read = readWords(`${closing[fix] ?? (weld.has(fix) ? 'weld' : 'spray')} ${filled(words)}`, {
+          units: 'metric',
+          zone: 'UTC',
+          now: morning
+        })
         expect(read.ok, `${fix}: ${words}`).toBe(true)
       }
     }

@@ -5,11 +5,16 @@ import { allForms, type Words } from '../../../src/bot/words/forms.js'
 import { questionLists } from '../../../src/bot/words/questions.js'
 import { unitWords } from '../../../src/bot/words/unit.js'
 import { airVocabulary } from '../../../src/bot/words/vocabularies/air.js'
+import { bondVocabulary } from '../../../src/bot/words/vocabularies/bond.js'
+import { detailVocabulary } from '../../../src/bot/words/vocabularies/detail.js'
+import { fireVocabulary } from '../../../src/bot/words/vocabularies/fire.js'
 import { foamVocabulary } from '../../../src/bot/words/vocabularies/foam.js'
 import { kitVocabulary } from '../../../src/bot/words/vocabularies/kit.js'
 import { laidVocabulary } from '../../../src/bot/words/vocabularies/laid.js'
 import { meVocabulary } from '../../../src/bot/words/vocabularies/me.js'
 import { probeVocabulary } from '../../../src/bot/words/vocabularies/probe.js'
+import { punchVocabulary } from '../../../src/bot/words/vocabularies/punch.js'
+import { sealVocabulary } from '../../../src/bot/words/vocabularies/seal.js'
 import { siteVocabulary } from '../../../src/bot/words/vocabularies/site.js'
 import { sprayVocabulary } from '../../../src/bot/words/vocabularies/spray.js'
 import { stripVocabulary } from '../../../src/bot/words/vocabularies/strip.js'
@@ -112,6 +117,11 @@ const vocabularies = {
   kit: kitVocabulary,
   foam: foamVocabulary,
   laid: laidVocabulary,
+  bond: bondVocabulary,
+  seal: sealVocabulary,
+  fire: fireVocabulary,
+  detail: detailVocabulary,
+  punch: punchVocabulary,
   site: siteVocabulary,
   me: meVocabulary,
   commands: Object.fromEntries(Object.entries(commandWords).map(([command, words]) => [command, { words }]))

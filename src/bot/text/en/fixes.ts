@@ -1,6 +1,6 @@
-import type { Fix } from '../../../core/fix.js'
+import type { ClosingFix, Fix } from '../../../core/fix.js'
 
-export const fixes: Readonly<Record<Fix, string>> = {
+export const fixes: Readonly<Record<Exclude<Fix, ClosingFix>, string>> = {
   'read:kit': 'read both parts of the mixed kit',
   'read:air': 'read the air temperature',
   'read:humidity': 'read the humidity',

@@ -1,6 +1,7 @@
+import type { ClosingLabelId } from '../closing-labels.js'
 import type { LabelId } from '../labels.js'
 
-export const labels: Readonly<Record<LabelId, string>> = {
+export const labels: Readonly<Record<Exclude<LabelId, ClosingLabelId>, string>> = {
   air: 'air',
   substrate: 'substrate',
   deck: 'deck',

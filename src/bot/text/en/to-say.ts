@@ -1,6 +1,7 @@
+import type { ClosingFix } from '../../../core/fix.js'
 import type { Sayable } from '../text.js'
 
-export const toSay: Readonly<Record<Sayable, string>> = {
+export const toSay: Readonly<Record<Exclude<Sayable, ClosingFix>, string>> = {
   'read:kit': 'kit T',
   'read:air': 'air T',
   'read:humidity': 'rh N',

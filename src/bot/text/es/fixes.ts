@@ -1,6 +1,6 @@
-import type { Fix } from '../../../core/fix.js'
+import type { ClosingFix, Fix } from '../../../core/fix.js'
 
-export const fixes: Readonly<Record<Fix, string>> = {
+export const fixes: Readonly<Record<Exclude<Fix, ClosingFix>, string>> = {
   'read:kit': 'medir las dos partes del juego mezclado',
   'read:air': 'medir la temperatura del aire',
   'read:humidity': 'medir la humedad',

@@ -14,7 +14,8 @@ export const usages: Usages = {
   },
   strip: { usage: 'strip ANCHO [hueco H] [descentrado D] [borde L] [láminas N] [rollo L] [xN]', example: '/strip 2 m hueco 6 mm' },
   probe: {
-    usage: 'probe hilera N [traslape | junta | tira | parche] [DISTANCIA m] LARGO [CAUSA…] · probe N reparado | pasa | rechazado · probe lista',
+    usage:
+      'probe hilera N [traslape | junta | tira | parche] [DISTANCIA m] LARGO [CAUSA…] [enfriada] · probe N reparado [levantada limpiada secada recalentada enfriada] [parche] | pasa | rechazado · probe lista',
     example: '/probe hilera 4 junta 3,2 m 40 mm mojado'
   },
   kit: {
@@ -25,6 +26,27 @@ export const usages: Usages = {
   laid: {
     usage: 'laid ÁREA [láminas N] [hilera N] [juego NOMBRE] [robot LARGO] [mano LARGO] [NOMBRE LARGO]',
     example: '/laid 42 m2 láminas 2 hilera 4 juego K7 robot 20 mano 4'
+  },
+  bond: {
+    usage: 'bond [SOPORTE] [FUERZA N | lbf] [espuma | fieltro | revestimiento | limpia] [exigido FUERZA] [cuadro LADO] [fresco] · bond',
+    example: '/seamhand bond tablero 900 N espuma'
+  },
+  seal: {
+    usage:
+      'seal [LARGO [cinta | espuma | masilla | soldado | lastrado] | ninguno] [desagües abiertos | tapados] [enrolladas | sueltas] [por QUIÉN] · seal cortado [mojado LARGO] · seal',
+    example: '/seamhand seal 12 m cinta desagües abiertos enrolladas por Ana'
+  },
+  fire: {
+    usage: 'fire [calor] [TIEMPO h | min] [terminado] [por QUIÉN] · fire',
+    example: '/seamhand fire terminado por Ana'
+  },
+  detail: {
+    usage: 'detail [esquinas] [tubos] [desagües] [remates] [bordes cortados] [escalones] [todos] [rechazado] [sin tubos] · detail',
+    example: '/seamhand detail esquinas desagües'
+  },
+  punch: {
+    usage: 'punch TEXTO… · punch N hecho | abierto · punch lista',
+    example: '/seamhand punch brida floja en el desagüe 2'
   },
   day: { usage: 'day [FECHA | hoy | mañana]', example: '/day mañana' },
   site: {

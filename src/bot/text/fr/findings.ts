@@ -1,11 +1,11 @@
-import type { FindingId } from '../../answer.js'
+import type { ClosingCheck, FindingId } from '../../answer.js'
 import type { FindingWords } from '../text.js'
 
 function measured(name: string): FindingWords {
   return { name, is: { go: name, caution: name, unknown: `${name} : pas de donnée`, 'no-go': name } }
 }
 
-export const findings: Readonly<Record<FindingId, FindingWords>> = {
+export const findings: Readonly<Record<Exclude<FindingId, ClosingCheck>, FindingWords>> = {
   'kit-temperature': measured('trousse'),
   'air-temperature': measured('air'),
   'substrate-temperature': measured('support'),

@@ -1,6 +1,6 @@
-import type { Fix } from '../../../core/fix.js'
+import type { ClosingFix, Fix } from '../../../core/fix.js'
 
-export const fixes: Readonly<Record<Fix, string>> = {
+export const fixes: Readonly<Record<Exclude<Fix, ClosingFix>, string>> = {
   'read:kit': 'mesurer les deux composants de la trousse mélangée',
   'read:air': 'mesurer la température de l’air',
   'read:humidity': 'mesurer l’humidité',

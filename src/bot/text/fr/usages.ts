@@ -14,7 +14,8 @@ export const usages: Usages = {
   },
   strip: { usage: 'strip LARGEUR [écart E] [décalage D] [bord L] [feuilles N] [rouleau L] [xN]', example: '/strip 2 m écart 6 mm' },
   probe: {
-    usage: 'probe rang N [recouvrement | about | bande | pièce] [DISTANCE m] LONGUEUR [CAUSE…] · probe N réparé | bon | mauvais · probe liste',
+    usage:
+      'probe rang N [recouvrement | about | bande | pièce] [DISTANCE m] LONGUEUR [CAUSE…] [refroidi] · probe N réparé [soulevé nettoyé séché réchauffé refroidi] [pièce] | bon | mauvais · probe liste',
     example: '/probe rang 4 about 3,2 m 40 mm mouillé'
   },
   kit: {
@@ -25,6 +26,27 @@ export const usages: Usages = {
   laid: {
     usage: 'laid SURFACE [feuilles N] [rang N] [trousse NOM] [robot LONGUEUR] [main LONGUEUR] [NOM LONGUEUR]',
     example: '/laid 42 m2 feuilles 2 rang 4 trousse K7 robot 20 main 4'
+  },
+  bond: {
+    usage: 'bond [SUPPORT] [FORCE N | lbf] [mousse | feutre | parement | propre] [exigé FORCE] [carré CÔTÉ] [frais] · bond',
+    example: '/seamhand bond panneau 900 N mousse'
+  },
+  seal: {
+    usage:
+      'seal [LONGUEUR [ruban | mousse | mastic | soudé | lesté] | aucun] [évacuations ouvertes | bouchées] [enroulées | volantes] [par QUI] · seal coupé [mouillé LONGUEUR] · seal',
+    example: '/seamhand seal 12 m ruban évacuations ouvertes enroulées par Ana'
+  },
+  fire: {
+    usage: 'fire [chaleur] [DURÉE h | min] [terminé] [par QUI] · fire',
+    example: '/seamhand fire terminé par Ana'
+  },
+  detail: {
+    usage: 'detail [angles] [tuyaux] [évacuations] [arrêts] [bords coupés] [décrochements] [tous] [mauvais] [sans tuyaux] · detail',
+    example: '/seamhand detail angles évacuations'
+  },
+  punch: {
+    usage: 'punch TEXTE… · punch N fait | ouvert · punch liste',
+    example: '/seamhand punch bride desserrée à l’évacuation 2'
   },
   day: { usage: 'day [DATE | aujourd’hui | demain]', example: '/day demain' },
   site: {

@@ -8,6 +8,7 @@ const speed = { unit: 'km/h', metric: 'km/h', us: 'mph' } as const satisfies Sca
 const small = { unit: 'mm', metric: 'mm', us: 'in' } as const satisfies Scale
 const long = { unit: 'm', metric: 'm', us: 'ft' } as const satisfies Scale
 const area = { unit: 'm2', metric: 'm2', us: 'ft2' } as const satisfies Scale
+const newtons = { unit: 'N', metric: 'N', us: 'lbf' } as const satisfies Scale
 const count = { unit: null, metric: null, us: null } as const satisfies Scale
 
 /** Every number that may be said: units and ranges; where the trade gives no range, one that no roof reaches. */
@@ -50,5 +51,11 @@ export const slots = {
   robot: { label: 'robot', ...long, min: 0, max: 10_000 },
   hand: { label: 'hand', ...long, min: 0, max: 10_000 },
   welded: { label: 'welder', ...long, min: 0, max: 10_000 },
-  released: { label: 'released', ...long, min: 0, max: 100_000, above: true }
+  released: { label: 'released', ...long, min: 0, max: 100_000, above: true },
+  force: { label: 'force', ...newtons, min: 0, max: 1_000_000, above: true },
+  square: { label: 'square', ...small, min: 10, max: 3000 },
+  openEdge: { label: 'edge', ...long, min: 0, max: 10_000 },
+  wetFleece: { label: 'wet', ...long, min: 0, max: 10_000 },
+  watch: { label: 'watch', unit: 'min', metric: 'min', us: 'min', min: 1, max: 1440 },
+  punch: { label: 'number', ...count, min: 1, max: 999_999_999, whole: true }
 } as const satisfies Record<string, Slot>

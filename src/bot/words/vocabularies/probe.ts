@@ -1,3 +1,4 @@
+import type { RepairStep } from '../../../core/log/closing-data.js'
 import type { VoidCause, VoidOn } from '../../../core/log/data.js'
 import type { Fields } from '../fields.js'
 import type { Words } from '../forms.js'
@@ -8,6 +9,7 @@ import { slotValue } from '../slot.js'
 import { lapWords } from '../slots/lap.js'
 import { slots } from '../slots/numbers.js'
 import { peelWords } from '../slots/peel.js'
+import { photo } from '../slots/photo.js'
 import { surfaceWords } from '../slots/surfaces.js'
 import { failedWords, passedWords } from '../slots/verdicts.js'
 import { flag, number, putNumber } from '../take.js'
@@ -20,6 +22,22 @@ const causeWords: Readonly<Record<VoidCause, Words>> = {
   dirty: surfaceWords.dirty,
   cold: { en: 'cold', es: 'frí(o,a,os,as)', fr: 'froid(,e,s,es)' },
   foam: { en: 'foam', es: 'espuma', fr: 'mousse' }
+}
+
+const stepWords: Readonly<Record<RepairStep, Words>> = {
+  lifted: { en: 'lifted', es: 'levantad(o,a,os,as)', fr: 'soulevé(,e,s,es)' },
+  cleaned: { en: 'cleaned', es: 'limpiad(o,a,os,as)', fr: 'nettoyé(,e,s,es)' },
+  dried: { en: 'dried', es: 'secad(o,a,os,as)', fr: 'séché(,e,s,es)' },
+  reheated: { en: 'reheated re-heated', es: 'recalentad(o,a,os,as)', fr: 'réchauffé(,e,s,es)' },
+  cooled: { en: 'cooled', es: 'enfriad(o,a,os,as)', fr: 'refroidi(,e,s,es)' }
+}
+
+/** A step of a repair. Cooled is said of a probe too: it was not probed warm. */
+function repaired(one: RepairStep): Meaning['read'] {
+  return (walk) => {
+    walk.fields.steps = [...new Set([...(walk.fields.steps ?? []), one])]
+    note(walk, 'repair', one)
+  }
 }
 
 function cause(one: VoidCause): Meaning['read'] {
@@ -56,7 +74,9 @@ export const probeVocabulary: Vocabulary = {
   passed: { words: passedWords, read: step('passed') },
   failed: { words: failedWords, read: step('failed') },
   list: { words: { en: 'list', es: 'lista', fr: 'liste' }, read: flag({ list: true }) },
-  ...Object.fromEntries(Object.entries(causeWords).map(([one, words]) => [one, { words, read: cause(one as VoidCause) }]))
+  ...Object.fromEntries(Object.entries(causeWords).map(([one, words]) => [one, { words, read: cause(one as VoidCause) }])),
+  ...Object.fromEntries(Object.entries(stepWords).map(([one, words]) => [one, { words, read: repaired(one as RepairStep) }])),
+  photo
 }
 
 /** Bare m or ft is the distance, bare mm, cm or in the length; what a number without a unit is shows at the end. */
@@ -73,7 +93,8 @@ function other(walk: Walk): boolean {
 
 /** A number without a unit is the number of the void in a step, else a length in the person's unit. */
 function placeBare(walk: Walk): void {
-  const isVoid = walk.fields.step !== undefined
+  const { step, steps, files, course } = walk.fields
+  const isVoid = step !== undefined || (course === undefined && (files ?? steps) !== undefined)
   const slot = isVoid ? slots.void : slots.length
   for (const quantity of walk.fields.bare ?? []) {
     putNumber(walk, { raw: quantity.raw, label: slot.label }, isVoid ? 'void' : 'lengthMm', slot, slotValue(quantity, slot, walk.reader))
@@ -85,25 +106,48 @@ function mixed(fields: Fields, keys: readonly (keyof Fields)[], word: string): v
   if (keys.some((key) => fields[key] !== undefined)) throw new Refused('inconsistent', word, { label: word })
 }
 
-const ofVoid = ['course', 'on', 'distanceM', 'lengthMm', 'causes'] as const
+const ofVoid = ['course', 'distanceM', 'lengthMm', 'causes'] as const
 
 function build(walk: Walk): Said {
   placeBare(walk)
   const { fields } = walk
+  const { steps = [], files = [] } = fields
   if (fields.list) {
-    mixed(fields, [...ofVoid, 'step', 'void'], 'list')
+    mixed(fields, [...ofVoid, 'on', 'step', 'void', 'steps', 'files'], 'list')
     return { command: 'probe list' }
   }
-  if (fields.step !== undefined) {
-    mixed(fields, ofVoid, fields.step)
-    if (fields.void === undefined) throw missing('void')
-    return { command: 'probe step', number: fields.void, step: fields.step }
+  if (fields.step !== undefined) return stepOf(fields, fields.step)
+  if (fields.void !== undefined) {
+    if (steps.length > 0 || files.length === 0) throw missing('step')
+    mixed(fields, [...ofVoid, 'on'], 'photo')
+    return { command: 'probe photo', number: fields.void, files }
   }
-  if (fields.void !== undefined) throw missing('step')
   if (fields.course === undefined) throw missing('course')
   if (fields.lengthMm === undefined) throw missing('length')
+  const warm = steps.find((one) => one !== 'cooled')
+  if (warm !== undefined) throw new Refused('inconsistent', warm, { label: warm, other: 'course' })
   const { course, on = 'lap', distanceM = null, lengthMm, causes = [] } = fields
-  return { command: 'probe open', found: { course, on, distanceM, lengthMm, causes } }
+  const cooled = steps.length === 0 ? {} : ({ cooled: true } as const)
+  return { command: 'probe open', found: { course, on, distanceM, lengthMm, causes, ...cooled, ...(files.length === 0 ? {} : { files }) } }
+}
+
+/** `patch` in a repair: it was patched, not welded again. Only `fixed` has steps of its own; `cooled` goes with every probe. */
+function stepOf(fields: Fields, step: Exclude<Fields['step'], undefined>): Said {
+  const { steps = [], files = [], on } = fields
+  mixed(fields, ofVoid, step)
+  if (on !== undefined && !(on === 'patch' && step === 'fixed')) throw new Refused('inconsistent', step, { label: step, other: on })
+  const more = step === 'fixed' ? undefined : steps.find((one) => one !== 'cooled')
+  if (more !== undefined) throw new Refused('inconsistent', step, { label: step, other: more })
+  if (fields.void === undefined) throw missing('void')
+  return {
+    command: 'probe step',
+    number: fields.void,
+    step,
+    ...(step === 'fixed' && steps.length > 0 ? { steps } : {}),
+    ...(on === 'patch' ? { patched: true } : {}),
+    ...(step !== 'fixed' && steps.length > 0 ? { cooled: true } : {}),
+    ...(files.length > 0 ? { files } : {})
+  }
 }
 
 const lexicon = lexiconOf(probeVocabulary, other)
