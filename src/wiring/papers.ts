@@ -11,6 +11,9 @@ interface Made {
 /** Every kind of file has its drawer: a missing one does not compile. What is heavy is loaded when it is first needed. */
 const drawers: { readonly [K in PaperKind]: () => Promise<Drawer<K>> } = {
   day: async () => (await pictures()).day,
+  'roof-svg': async () => (await pictures())['roof-svg'],
+  roof: async () => (await pictures()).roof,
+  strip: async () => (await pictures()).strip,
   widths: async () => (await pictures()).widths,
   record: async () => (await records()).record,
   table: async () => (await records()).table,

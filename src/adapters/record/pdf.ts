@@ -30,6 +30,8 @@ function prepared(): Maker {
 
 const ink = '#111111'
 const pictureWidth = 480
+/** With its words below it, a tall picture still has its page. */
+const pictureHeight = 600
 const photoBox: [number, number] = [340, 260]
 
 /** Sets a document on A4, one font, with its foot and number on every page. The same data gives the same bytes. */
@@ -114,7 +116,7 @@ async function picture(paper: Parameters<Draw>[0], draw: Draw): Promise<Content>
   return {
     unbreakable: true,
     stack: [
-      { image: `data:${mime};base64,${Buffer.from(bytes).toString('base64')}`, width: pictureWidth },
+      { image: `data:${mime};base64,${Buffer.from(bytes).toString('base64')}`, fit: [pictureWidth, pictureHeight] },
       { text: alt, fontSize: 6.5, margin: [0, 2, 0, 4] }
     ]
   }

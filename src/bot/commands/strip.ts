@@ -7,13 +7,17 @@ import { judge } from '../../core/rules/judge.js'
 import { stripSize } from '../../core/sheets/strip.js'
 import { leastMm, seamLimit } from '../../core/welds/seam-limit.js'
 import { type Beside, type Done, refuse, told } from '../context.js'
+import { stripPaper } from '../papers/strip-paper.js'
 import type { Said, StripSaid } from '../words/said.js'
 
 /** Size of a cover strip. Logs nothing. */
-export async function strip({ strip: said }: Extract<Said, { command: 'strip' }>, { sheet, ask }: Pick<Beside, 'sheet' | 'ask'>): Promise<Done> {
+export async function strip(
+  { strip: said }: Extract<Said, { command: 'strip' }>,
+  { sheet, ask, how }: Pick<Beside, 'sheet' | 'ask' | 'how'>
+): Promise<Done> {
   const gapMm = said.gapMm ?? sheet.sheet.endGapMm
   if (sheet.sheet.lapMm >= said.widthM * 1000) return refuse('inconsistent', null, { label: 'width', min: sheet.sheet.lapMm, unit: 'mm' })
-  const size = stripSize({
+  const input = {
     widthM: said.widthM,
     sheets: said.sheets ?? 1,
     gapMm,
@@ -23,12 +27,14 @@ export async function strip({ strip: said }: Extract<Said, { command: 'strip' }>
     pastLapMm: sheet.strip.pastLapMm,
     stripWidthMm: sheet.strip.widthMm,
     cornerRadiusMm: sheet.strip.cornerRadiusMm
-  })
+  }
+  const size = stripSize(input)
   if (size === null) return refuse('inconsistent', null, { label: 'strip' })
   const minWidthMm = leastMm(seamLimit(null, sheet))
   const findings = [landFinding(size.landMm, ask.at, sheet), gapFinding(gapMm, ask.at, sheet)].sort(byBinding)
   const numbers = { ...size, minWidthMm, ...fromRoll(said, size.lengthMm) }
-  return told({ command: 'strip', outcome: worst(findings.map(({ outcome }) => outcome)), findings, numbers })
+  const papers = [stripPaper({ strip: input, size, minWidthMm, lang: how.lang, units: how.units })]
+  return told({ command: 'strip', outcome: worst(findings.map(({ outcome }) => outcome)), findings, numbers, papers })
 }
 
 /** How many a bare-back roll gives, or how many were asked for; with both also the rolls that takes. */

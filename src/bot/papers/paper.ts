@@ -1,4 +1,6 @@
 import type { DayChart } from '../../core/plan/day-chart.js'
+import type { RoofDrawing } from '../../core/sheets/roof-drawing.js'
+import type { StripDrawing } from '../../core/sheets/strip-drawing.js'
 import type { WidthsChart } from '../../core/welds/widths-chart.js'
 import type { DocumentData, PacketData, TableData } from './document.js'
 
@@ -12,6 +14,10 @@ export interface PaperData {
   readonly record: DocumentData<Paper>
   readonly table: TableData
   readonly packet: PacketData<Paper>
+  readonly roof: RoofDrawing
+  /** The same drawing to be changed by others: SVG. */
+  readonly 'roof-svg': RoofDrawing
+  readonly strip: StripDrawing
 }
 
 export type PaperKind = keyof PaperData

@@ -10,7 +10,9 @@ import { labels } from './en/labels.js'
 import { parts } from './en/parts.js'
 import { posts } from './en/posts.js'
 import { refusal } from './en/refusal.js'
+import { roofPicture } from './en/roof-picture.js'
 import { run } from './en/run.js'
+import { takeoff } from './en/takeoff.js'
 import { talk } from './en/talk.js'
 import { toSay } from './en/to-say.js'
 import { weld } from './en/weld.js'
@@ -30,6 +32,8 @@ export const en: Text = {
   fixes: { ...fixes, ...closing.fixes },
   labels: { ...labels, ...closing.labels },
   refusal: { ...refusal, states: { ...refusal.states, ...closing.states } },
+  roofPicture,
+  takeoff,
   talk,
   toSay: { ...toSay, ...closing.toSay },
   usages,

@@ -10,7 +10,9 @@ import { labels } from './es/labels.js'
 import { parts } from './es/parts.js'
 import { posts } from './es/posts.js'
 import { refusal } from './es/refusal.js'
+import { roofPicture } from './es/roof-picture.js'
 import { run } from './es/run.js'
+import { takeoff } from './es/takeoff.js'
 import { talk } from './es/talk.js'
 import { toSay } from './es/to-say.js'
 import { usages } from './es/usages.js'
@@ -30,6 +32,8 @@ export const es: Text = {
   fixes: { ...fixes, ...closing.fixes },
   labels: { ...labels, ...closing.labels },
   refusal: { ...refusal, states: { ...refusal.states, ...closing.states } },
+  roofPicture,
+  takeoff,
   talk,
   toSay: { ...toSay, ...closing.toSay },
   usages,

@@ -10,7 +10,9 @@ import { labels } from './fr/labels.js'
 import { parts } from './fr/parts.js'
 import { posts } from './fr/posts.js'
 import { refusal } from './fr/refusal.js'
+import { roofPicture } from './fr/roof-picture.js'
 import { run } from './fr/run.js'
+import { takeoff } from './fr/takeoff.js'
 import { talk } from './fr/talk.js'
 import { toSay } from './fr/to-say.js'
 import { usages } from './fr/usages.js'
@@ -30,6 +32,8 @@ export const fr: Text = {
   fixes: { ...fixes, ...closing.fixes },
   labels: { ...labels, ...closing.labels },
   refusal: { ...refusal, states: { ...refusal.states, ...closing.states } },
+  roofPicture,
+  takeoff,
   talk,
   toSay: { ...toSay, ...closing.toSay },
   usages,

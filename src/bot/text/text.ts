@@ -9,7 +9,9 @@ import type { InstallWords } from './install-words.js'
 import type { LabelId } from './labels.js'
 import type { CouponWords, FoamWords, HelpWords, KitWords, LaidWords, PersonWords, ProbeWords, SiteWords, StripWords } from './part-words.js'
 import type { PostWords } from './post-words.js'
+import type { RoofPictureWords } from './roof-picture-words.js'
 import type { RunWords } from './run-words.js'
+import type { TakeoffWords } from './takeoff-words.js'
 import type { TalkWords } from './talk-words.js'
 import type { CommandName, Usages } from './usages.js'
 import type { WeldWords } from './weld-words.js'
@@ -168,5 +170,7 @@ export interface Text {
   readonly refusal: RefusalWords
   readonly posts: PostWords
   readonly dayPicture: DayPictureWords
+  readonly roofPicture: RoofPictureWords
+  readonly takeoff: TakeoffWords
   readonly talk: TalkWords
 }

@@ -167,8 +167,10 @@ describe('every key, for every command', () => {
 
 /** Everything but what depends on language and units: outside contract §4. */
 function bare(reply: Reply): unknown {
-  const { text: _text, blocks: _blocks, lang: _lang, units: _units, error, ...rest } = reply
-  return { ...rest, error: error && { ...error, message: '', usage: '' } }
+  const { text: _text, blocks: _blocks, lang: _lang, units: _units, error, files, ...rest } = reply
+  // Pictures hold words: their bytes are of one language.
+  const kinds = (files as readonly { readonly kind: string; readonly name: string }[]).map(({ kind, name }) => ({ kind, name }))
+  return { ...rest, files: kinds, error: error && { ...error, message: '', usage: '' } }
 }
 
 /** The same physical values, typed in each system. Conversions by definition: 1 in = 25.4 mm, 1 mi = 1609.344 m, °F = 1.8 °C + 32. */
