@@ -1,6 +1,7 @@
 import { cpus } from 'node:os'
 import { it } from 'vitest'
 import { benchAppend } from './append.js'
+import { benchBigLog } from './big-log.js'
 import { benchRules } from './rules.js'
 import { benchSprayHttp } from './spray-http.js'
 
@@ -14,7 +15,7 @@ interface Measured {
 }
 
 it('speed, as ratios against named peers', async () => {
-  const rows: Measured[] = [await benchRules(), await benchAppend(), await benchSprayHttp()].flat()
+  const rows: Measured[] = [await benchRules(), await benchAppend(), await benchSprayHttp(), await benchBigLog()].flat()
   const [cpu] = cpus()
   process.stdout.write(`\n${new Date().toISOString().slice(0, 10)} · Node ${process.version} · ${cpus().length} × ${cpu?.model ?? 'unknown'}\n`)
   for (const { name, peer, value, bar, ok } of rows) {
