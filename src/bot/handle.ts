@@ -14,7 +14,7 @@ import type { Reading, Said } from './words/said.js'
 type Understood = Extract<Reading, { ok: true }>
 
 /** Commands that a closed site still answers. */
-const whenClosed: ReadonlySet<Said['command']> = new Set(['site show', 'site set', 'probe list', 'punch list', 'weld show'])
+const whenClosed: ReadonlySet<Said['command']> = new Set(['site show', 'site set', 'probe list', 'punch list', 'weld show', 'day record'])
 
 /**
  * The one dispatcher: who, words, when → the reply. Bad words and a domain "no" are replies, and log nothing. Throws a

@@ -7,6 +7,8 @@ import { coupon } from './coupon.js'
 import { day } from './day.js'
 import { detail } from './detail.js'
 import { fire } from './fire.js'
+import { dayRecordOf } from './day-record.js'
+import { dayStart } from './day-start.js'
 import { foam } from './foam.js'
 import { help } from './help.js'
 import { kit } from './kit.js'
@@ -55,6 +57,8 @@ export const siteCommands = {
   foam,
   laid,
   day,
+  'day start': dayStart,
+  'day record': dayRecordOf,
   'site show': siteShow,
   'site set': siteSet,
   undo,

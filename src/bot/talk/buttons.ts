@@ -36,6 +36,8 @@ function nextSteps(reply: Reply, site: string): Button[] {
       ...(unknown('conditions') ? [formButton('readings', site, lang, false)] : [])
     ]
   }
+  if (command === 'day')
+    return 'start' in (reply.numbers as object) ? [formButton('checklist', site, lang, true), formButton('readings', site, lang, false)] : []
   if (command === 'weld') return reply.outcome === 'go' ? [] : [formButton('coupon', site, lang, true)]
   return command === 'probe' ? probeSteps(reply.numbers as Readonly<Record<string, Json>>, site, lang) : []
 }

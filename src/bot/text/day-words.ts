@@ -21,6 +21,11 @@ export interface DayWords {
   dry(at: string): string
   firstSpray(at: string): string
   dew(at: string): string
+  /** What to do before anyone goes up, and who says whether that is enough. */
+  readonly start: string
+  readonly reminders: readonly string[]
+  record(date: string): string
+  entries(count: number): string
   /** Where the plan has its rates from. */
   crew(gangs: number): string
 }

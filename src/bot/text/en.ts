@@ -9,6 +9,7 @@ import { install } from './en/install.js'
 import { labels } from './en/labels.js'
 import { parts } from './en/parts.js'
 import { posts } from './en/posts.js'
+import { record } from './en/record.js'
 import { refusal } from './en/refusal.js'
 import { roofPicture } from './en/roof-picture.js'
 import { run } from './en/run.js'
@@ -34,6 +35,7 @@ export const en: Text = {
   refusal: { ...refusal, states: { ...refusal.states, ...closing.states } },
   roofPicture,
   takeoff,
+  record,
   talk,
   toSay: { ...toSay, ...closing.toSay },
   usages,

@@ -9,6 +9,7 @@ import { install } from './es/install.js'
 import { labels } from './es/labels.js'
 import { parts } from './es/parts.js'
 import { posts } from './es/posts.js'
+import { record } from './es/record.js'
 import { refusal } from './es/refusal.js'
 import { roofPicture } from './es/roof-picture.js'
 import { run } from './es/run.js'
@@ -34,6 +35,7 @@ export const es: Text = {
   refusal: { ...refusal, states: { ...refusal.states, ...closing.states } },
   roofPicture,
   takeoff,
+  record,
   talk,
   toSay: { ...toSay, ...closing.toSay },
   usages,

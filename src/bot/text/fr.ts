@@ -9,6 +9,7 @@ import { install } from './fr/install.js'
 import { labels } from './fr/labels.js'
 import { parts } from './fr/parts.js'
 import { posts } from './fr/posts.js'
+import { record } from './fr/record.js'
 import { refusal } from './fr/refusal.js'
 import { roofPicture } from './fr/roof-picture.js'
 import { run } from './fr/run.js'
@@ -34,6 +35,7 @@ export const fr: Text = {
   refusal: { ...refusal, states: { ...refusal.states, ...closing.states } },
   roofPicture,
   takeoff,
+  record,
   talk,
   toSay: { ...toSay, ...closing.toSay },
   usages,

@@ -12,6 +12,7 @@ import type { PostWords } from './post-words.js'
 import type { RoofPictureWords } from './roof-picture-words.js'
 import type { RunWords } from './run-words.js'
 import type { TakeoffWords } from './takeoff-words.js'
+import type { RecordWords } from './record-words.js'
 import type { TalkWords } from './talk-words.js'
 import type { CommandName, Usages } from './usages.js'
 import type { WeldWords } from './weld-words.js'
@@ -167,6 +168,7 @@ export interface Text {
   readonly site: SiteWords
   readonly person: PersonWords
   readonly help: HelpWords
+  readonly record: RecordWords
   readonly refusal: RefusalWords
   readonly posts: PostWords
   readonly dayPicture: DayPictureWords

@@ -4,6 +4,7 @@ import { type CommandName, isCommandName } from '../text/usages.js'
 import { bondView } from './bond.js'
 import { couponView } from './coupon.js'
 import { dayView } from './day.js'
+import { dayRecordView, dayStartView } from './day-record.js'
 import { airView, sprayView, weldView } from './decision.js'
 import { detailView } from './detail.js'
 import { fireView } from './fire.js'
@@ -36,12 +37,18 @@ const views: Readonly<Record<CommandName, View>> = {
   fire: fireView,
   detail: detailView,
   punch: punchView,
-  day: dayView,
+  day: (answer, how, text) => dayViewOf(answer)(answer, how, text),
   site: siteView,
   help: helpView,
   me: meView,
   undo: undoView,
   correct: correctView
+}
+
+/** Of a day there are its hours, its record and its start. */
+function dayViewOf({ numbers }: Answer): View {
+  if ('record' in numbers) return dayRecordView
+  return 'start' in numbers ? dayStartView : dayView
 }
 
 /** An answer in a person's language and units: text and blocks that say the same. Pure: the same answer gives the same bytes. */

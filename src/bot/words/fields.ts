@@ -1,6 +1,6 @@
 import type { BondBreak, DetailKind, DetailStatus, FireData, RepairStep, SealData } from '../../core/log/closing-data.js'
 import type { FoamSign, KitData, Peel, ReadingData, StatementData, VoidCause, VoidOn, WelderData } from '../../core/log/data.js'
-import type { SiteChange } from './said.js'
+import type { DayPart, SiteChange } from './said.js'
 import type { Quantity } from './unit.js'
 
 type Writable<T> = { -readonly [Key in keyof T]?: T[Key] }
@@ -77,6 +77,7 @@ interface OtherFields {
   about: string
   /** YYYY-MM-DD. */
   date: string
+  dayPart: DayPart
 }
 
 /** Everything that any word of any command can set, in JSON units; a message sets some of it. */

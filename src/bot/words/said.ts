@@ -32,6 +32,8 @@ export type Said =
   | { readonly command: 'laid'; readonly laid: LaidData }
   /** Date null: today. */
   | { readonly command: 'day'; readonly date: string | null }
+  | { readonly command: 'day start' }
+  | { readonly command: 'day record'; readonly part: Exclude<DayPart, 'start'>; readonly date: string | null }
   | { readonly command: 'site show'; readonly name: string | null }
   | { readonly command: 'site set'; readonly name: string | null; readonly change: SiteChange }
   | { readonly command: 'site new'; readonly name: string; readonly lat: number; readonly lon: number; readonly zone: string }
@@ -54,6 +56,8 @@ export type BondSaid = Pick<BondData, 'broke' | 'forceN' | 'squareMm' | 'wantedN
   readonly substrate: string | null
   readonly cured: boolean
 }
+/** What of a day is asked for beside its hours. */
+export type DayPart = 'start' | 'record' | 'csv'
 
 /** Name null: the kit last named, else K1. */
 export interface KitSaid {

@@ -20,5 +20,15 @@ export const day: Text['day'] = {
   dry: (at) => `deck dry about ${at}`,
   firstSpray: (at) => `first spray about ${at}`,
   dew: (at) => `dew from ${at}`,
+  start: 'day start',
+  reminders: [
+    'Edges, openings and rooflights guarded, ways up and tie-off points checked.',
+    'Hot-work permit signed, extinguisher and fire watch named.',
+    'Air intakes downwind found, shut or screened; people and cars below moved.',
+    'Isocyanates: gloves, eyes, skin and breathing protection as the data sheet says.',
+    'Local rules and the site’s own plan come first.'
+  ],
+  record: (date) => `day record, ${date}`,
+  entries: (count) => counted('en', count, { one: 'entry', other: 'entries' }),
   crew: (gangs) => `By the rates of the crew in the limits sheet, ${counted('en', gangs, { one: 'gang', other: 'gangs' })}: set your own there.`
 }

@@ -20,6 +20,16 @@ export const day: Text['day'] = {
   dry: (at) => `support sec vers ${at}`,
   firstSpray: (at) => `première passe vers ${at}`,
   dew: (at) => `rosée dès ${at}`,
+  start: 'début de journée',
+  reminders: [
+    'Rives, ouvertures et lanterneaux protégés, accès et points d’ancrage vérifiés.',
+    'Permis de feu signé, extincteur et surveillant désignés.',
+    'Prises d’air sous le vent repérées, fermées ou masquées ; personnes et voitures en bas éloignées.',
+    'Isocyanates : gants, yeux, peau et respiration protégés selon la fiche de sécurité.',
+    'Les règles locales et le plan du chantier passent avant.'
+  ],
+  record: (date) => `registre du jour, ${date}`,
+  entries: (count) => counted('fr', count, { one: 'inscription', other: 'inscriptions' }),
   crew: (gangs) =>
     `D’après les cadences de la fiche de limites, ${counted('fr', gangs, { one: 'équipe', many: 'd’équipes', other: 'équipes' })} : y mettre les vôtres.`
 }

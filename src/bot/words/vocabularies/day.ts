@@ -1,8 +1,29 @@
 import { takeChunk, unknownWord } from '../cursor.js'
+import type { Words } from '../forms.js'
 import { Refused } from '../refused.js'
+import type { DayPart, Said } from '../said.js'
 import { lexiconOf } from '../vocabulary.js'
-import { type Grammar, note, put, type Walk } from '../walk.js'
+import { type Grammar, type Heard, note, put, type Vocabulary, type Walk } from '../walk.js'
 import { readDate } from '../when.js'
+
+const parts: Readonly<Record<DayPart, Words>> = {
+  start: { en: 'start', es: 'inicio', fr: 'début' },
+  record: { en: 'record', es: 'registro', fr: 'relevé' },
+  csv: { en: 'csv', es: '', fr: '' }
+}
+
+const vocabulary: Vocabulary = Object.fromEntries(
+  Object.entries(parts).map(([part, words]) => [
+    part,
+    {
+      words,
+      read: (walk: Walk, heard: Heard) => {
+        put(walk, heard, 'dayPart', part as DayPart)
+        note(walk, part, true)
+      }
+    }
+  ])
+)
 
 /** A date, without a label. */
 function other(walk: Walk): boolean {
@@ -19,7 +40,15 @@ function other(walk: Walk): boolean {
   return true
 }
 
-const lexicon = lexiconOf({}, other)
+const lexicon = lexiconOf(vocabulary, other)
+
+function build({ fields }: Walk): Said {
+  const { dayPart, date = null } = fields
+  if (dayPart === undefined) return { command: 'day', date }
+  if (dayPart !== 'start') return { command: 'day record', part: dayPart, date }
+  if (date !== null) throw new Refused('inconsistent', date, { label: 'date', other: 'start' })
+  return { command: 'day start' }
+}
 
 /** Without a date: today. */
-export const day: Grammar = { command: 'day', lexicon: () => lexicon, build: ({ fields }) => ({ command: 'day', date: fields.date ?? null }) }
+export const day: Grammar = { command: 'day', lexicon: () => lexicon, build }

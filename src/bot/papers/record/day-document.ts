@@ -1,0 +1,134 @@
+import { toIso } from '../../../core/instant.js'
+import { counting } from '../../../core/record/day-log.js'
+import { texts } from '../../text/index.js'
+import type { Text } from '../../text/text.js'
+import { amount } from '../../views/amount.js'
+import { clock, dateOf } from '../../views/clock.js'
+import type { How } from '../../views/how.js'
+import type { DocumentData, DocumentPart } from '../document.js'
+import type { Paper } from '../paper.js'
+import { plainText } from './entry-words.js'
+import { type Gathered, timeOf } from './gathered.js'
+import { decisionSection, entrySections, heading, logSection } from './sections.js'
+
+type Part = DocumentPart<Paper>
+
+/** The record of one day as a document. Pure: the same log gives the same words. */
+export function dayDocument(on: Gathered, how: How): DocumentData<Paper> {
+  const text = texts[how.lang]
+  const { record, frame, dayPicture } = text
+  const date = dateOf(on.date, how) ?? on.date
+  return {
+    lang: how.lang,
+    title: record.title(plainText(on.site)),
+    subtitle: date,
+    labels: on.settings.invented ? [`${frame.invented} · ${dayPicture.inventedWeek}`] : [],
+    parts: dayParts(on, how, text),
+    foot: footOf(on, date),
+    pageWords: record.pageWords,
+    madeAt: toIso(on.now)
+  }
+}
+
+export function footOf({ site, anchor }: Gathered, date: string): string {
+  return [plainText(site), date, ...(anchor === null ? [] : [anchor])].join(' · ')
+}
+
+/** The parts of one day, as they stand in its own record and in the packet of the site. */
+export function dayParts(on: Gathered, how: How, text: Text): readonly Part[] {
+  return [
+    heading('summary', text),
+    { kind: 'facts', rows: summary(on, how, text) },
+    ...forecastSection(on, how, text),
+    ...decisionSection(on, how, text),
+    ...entrySections(on, how, text),
+    ...voidStates(on, how, text),
+    ...photoParts(on, how, text),
+    ...logSection(on, how, text),
+    ...proofSection(on, text)
+  ]
+}
+
+function summary(on: Gathered, how: How, text: Text): readonly (readonly [string, string])[] {
+  const { facts, coupons, voids } = text.record
+  const { settings, sheet, siteState, lines, day } = on
+  const judged = counting(lines, 'coupon').map(({ data }) => data.passed)
+  const count = (value: unknown) => judged.filter((passed) => passed === value).length
+  const unsettled = Object.values(siteState.voids.unsettled)
+  const states = (state: string) => unsettled.filter((each) => each === state).length
+  const { roof } = settings
+  const weather = weatherSources(on)
+  return [
+    [facts.site, plainText(on.site)],
+    [facts.place, `${settings.lat}, ${settings.lon}`],
+    [facts.zone, settings.zone],
+    ...(roof === null
+      ? []
+      : [[facts.roof, text.site.roof(amount(roof.widthM, 'm', how), amount(roof.depthM, 'm', how), amount(roof.heightM, 'm', how))] as const]),
+    [facts.substrate, substrateWords(settings.substrate, text)],
+    [facts.limits, `${plainText(sheet.id)} v${sheet.version} · ${sheet.sha256}`],
+    [facts.area, amount(day.areaM2, 'm2', how)],
+    [facts.welded, text.laid.welded(amount(day.robotM, 'm', how), amount(day.handM, 'm', how))],
+    [facts.coupons, coupons(count(true), count(false), count(null))],
+    [facts.voids, voids(counting(lines, 'void').length, states('open'), states('repaired'), siteState.voids.passed)],
+    [facts.decisions, String(counting(lines, 'decision').length)],
+    [facts.overrides, String(counting(lines, 'override').length)],
+    ...(weather === '' ? [] : [[facts.weather, weather] as const]),
+    [facts.entries, String(lines.length)],
+    [facts.madeAt, `${toIso(on.now)} (${clock(on.now, on.now, how)})`]
+  ]
+}
+
+function substrateWords(substrate: string, { site }: Text): string {
+  const words: Readonly<Record<string, string>> = site.substrates
+  return words[substrate] ?? plainText(substrate)
+}
+
+/** Each source is named as its licence asks. */
+function weatherSources({ lines }: Gathered): string {
+  const sources = counting(lines, 'decision').flatMap(({ data }) => (data.weather as { source?: string } | null)?.source ?? [])
+  return [...new Set(sources)].map(plainText).join(', ')
+}
+
+function forecastSection({ picture }: Gathered, how: How, text: Text): readonly Part[] {
+  if (picture === null) return []
+  const known = text.record.knownAt(clock(picture.knownAt, picture.knownAt, how))
+  return [heading('forecast', text), { kind: 'words', text: known }, { kind: 'picture', paper: picture.paper }]
+}
+
+/** Where each void of the day, and each that is not settled, stands in the end. */
+function voidStates({ voids }: Gathered, how: How, text: Text): readonly Part[] {
+  if (voids.length === 0) return []
+  const { columns, members } = text.record
+  const { probe } = text
+  const rows = voids.map(({ number, state, found, failures }) => [
+    String(number),
+    [probe.course(found.course), probe.on[found.on], ...(found.distanceM === null ? [] : [probe.at(amount(found.distanceM, 'm', how))])].join(', '),
+    amount(found.lengthMm, 'mm', how),
+    found.causes.map((cause) => probe.causes[cause]).join(', '),
+    failures === 0 ? probe.states[state] : `${probe.states[state]} · ${text.record.codes.failed} × ${failures}`
+  ])
+  return [
+    { kind: 'table', head: [columns.number, columns.where, members.lengthMm, members.causes, columns.state], rows, shares: [8, 36, 12, 20, 24] }
+  ]
+}
+
+function photoParts({ photos, settings }: Gathered, _how: How, text: Text): readonly Part[] {
+  const { record } = text
+  return photos.map(({ entry, at, subject, mime, base64 }) => {
+    const caption = `${record.photo(entry, timeOf(at, settings.zone))} · ${plainText(subject)}`
+    return base64 === null ? { kind: 'words', text: `${caption}. ${record.photoMissing}` } : { kind: 'photo', mime, base64, caption }
+  })
+}
+
+function proofSection({ anchor }: Gathered, text: Text): readonly Part[] {
+  const { record } = text
+  const proof: readonly Part[] =
+    anchor === null
+      ? []
+      : [
+          { kind: 'facts', rows: [[record.facts.anchor, anchor]] },
+          { kind: 'words', text: record.proof(anchor) }
+        ]
+  return [heading('proof', text), ...proof, { kind: 'words', text: record.deferral }]
+}

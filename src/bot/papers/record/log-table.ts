@@ -1,0 +1,55 @@
+import { fromIso } from '../../../core/instant.js'
+import { canonical } from '../../../core/log/canonical.js'
+import { texts } from '../../text/index.js'
+import { clock } from '../../views/clock.js'
+import type { How } from '../../views/how.js'
+import type { TableData } from '../document.js'
+import { dataWords, plainText } from './entry-words.js'
+import type { Gathered } from './gathered.js'
+import { idOf, nameOf } from './sections.js'
+
+/** The log of one or several days as a table: one row an entry, words beside the data as they were logged. */
+export function logTable(days: readonly Gathered[], how: How): TableData {
+  const { record } = texts[how.lang]
+  const { columns } = record
+  const head = [
+    columns.entry,
+    columns.day,
+    columns.time,
+    'at (UTC)',
+    `${columns.logged} (UTC)`,
+    columns.who,
+    columns.via,
+    columns.type,
+    columns.about,
+    columns.what,
+    columns.notes,
+    columns.data,
+    columns.hash
+  ]
+  const rows = days.flatMap((on) =>
+    on.lines.map((line) => {
+      const { entry, undoneBy, correctedBy } = line
+      const at = fromIso(entry.at)
+      return [
+        idOf(line),
+        on.date,
+        at === null ? null : clock(at, at, how),
+        entry.at,
+        entry.loggedAt,
+        nameOf(line, on),
+        entry.via,
+        record.types[entry.type],
+        plainText(entry.subject),
+        entry.type === 'decision' ? String(line.data.outcome ?? '') : dataWords(line.data, how, record),
+        [
+          ...(undoneBy === null ? [] : [record.undone(`${on.site}-${undoneBy}`)]),
+          ...(correctedBy === null ? [] : [record.corrected(`${on.site}-${correctedBy}`)])
+        ].join(' · '),
+        canonical(entry.data),
+        line.hash
+      ]
+    })
+  )
+  return { head, rows }
+}

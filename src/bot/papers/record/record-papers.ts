@@ -1,0 +1,57 @@
+import { toIso } from '../../../core/instant.js'
+import { texts } from '../../text/index.js'
+import { dateOf } from '../../views/clock.js'
+import type { How } from '../../views/how.js'
+import type { Paper } from '../paper.js'
+import { dayDocument, dayParts, footOf } from './day-document.js'
+import { plainText } from './entry-words.js'
+import type { Gathered } from './gathered.js'
+import { logTable } from './log-table.js'
+
+/** The record of a day as a document. */
+export function dayRecord(on: Gathered, how: How): Paper<'record'> {
+  const { record } = texts[how.lang]
+  const alt = record.alt(plainText(on.site), dateOf(on.date, how) ?? on.date, on.lines.length)
+  return { kind: 'record', name: `${on.site}-${on.date}.pdf`, alt, data: dayDocument(on, how) }
+}
+
+/** The log of a day as a table. */
+export function dayTable(on: Gathered, how: How): Paper<'table'> {
+  const { record } = texts[how.lang]
+  const data = logTable([on], how)
+  return {
+    kind: 'table',
+    name: `${on.site}-${on.date}.csv`,
+    alt: record.altTable(plainText(on.site), dateOf(on.date, how) ?? on.date, data.rows.length),
+    data
+  }
+}
+
+/** All days of a site: one document with a chapter a day, one table of all, and a table a day. At least one day. */
+export function packet(days: readonly Gathered[], how: How): Paper<'packet'> | null {
+  const last = days.at(-1)
+  if (last === undefined) return null
+  const text = texts[how.lang]
+  const { record } = text
+  const span = `${dateOf(days[0]?.date ?? null, how)} – ${dateOf(last.date, how)}`
+  const title = record.packet(plainText(last.site))
+  const document: Paper<'record'> = {
+    kind: 'record',
+    name: `${last.site}.pdf`,
+    alt: title,
+    data: {
+      ...dayDocument(last, how),
+      title,
+      subtitle: span,
+      foot: footOf(last, span),
+      parts: days.flatMap((day) => [
+        { kind: 'heading' as const, text: `${record.columns.day}: ${dateOf(day.date, how) ?? day.date}` },
+        ...dayParts(day, how, text)
+      ])
+    }
+  }
+  const all = logTable(days, how)
+  const table: Paper<'table'> = { kind: 'table', name: `${last.site}.csv`, alt: title, data: all }
+  const tables = days.map((day) => dayTable(day, how))
+  return { kind: 'packet', name: `${last.site}.zip`, alt: title, data: { madeAt: toIso(last.now), papers: [document, table, ...tables] } }
+}
