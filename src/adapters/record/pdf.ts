@@ -59,6 +59,8 @@ export async function toPdf(data: Data, draw: Draw): Promise<Uint8Array> {
     info: { title: data.title, subject: data.subtitle, creator: 'Seamhand', producer: 'Seamhand', creationDate: made, modDate: made },
     defaultStyle: { font: 'Inter', fontSize: 8.5, color: ink, lineHeight: 1.15 },
     footer: foot,
+    // A heading never stands alone at the foot of a page.
+    pageBreakBefore: (node, { getFollowingNodesOnPage }) => node.headlineLevel === 1 && getFollowingNodesOnPage().length < 2,
     content
   }
   return new Uint8Array(await maker.createPdf(document).getBuffer())
@@ -79,7 +81,7 @@ async function setPart(part: Part, draw: Draw): Promise<Content[]> {
     case 'table':
       return [table(part)]
     case 'picture':
-      return [await picture(part.paper, draw)]
+      return [await picture(part, draw)]
     case 'photo':
       return [
         {
@@ -111,12 +113,16 @@ function table({ head, rows, shares }: Extract<Part, { kind: 'table' }>): Conten
   return { table: { headerRows: 1, widths, body, dontBreakRows: true }, layout, fontSize: 7.5, margin: [0, 0, 0, 6] }
 }
 
-async function picture(paper: Parameters<Draw>[0], draw: Draw): Promise<Content> {
+/** Its title, its words and the picture stay together. */
+async function picture({ title, words, paper }: Extract<Part, { kind: 'picture' }>, draw: Draw): Promise<Content> {
   const { bytes, mime, alt } = await draw(paper)
   return {
     unbreakable: true,
     stack: [
       { image: `data:${mime};base64,${Buffer.from(bytes).toString('base64')}`, fit: [pictureWidth, pictureHeight] },
+      { text: title, fontSize: 12, bold: true, margin: [0, 12, 0, 4] },
+      { text: words, margin: [0, 0, 0, 4] },
+      { image: `data:${mime};base64,${Buffer.from(bytes).toString('base64')}`, width: pictureWidth },
       { text: alt, fontSize: 6.5, margin: [0, 2, 0, 4] }
     ]
   }

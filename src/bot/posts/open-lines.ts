@@ -1,18 +1,28 @@
 import { type OpenItem, whatIsOpen } from '../../core/closing/what-is-open.js'
-import { localTime } from '../../core/instant.js'
+import type { Memory } from '../../core/gather/memory.js'
+import { type Instant, localTime } from '../../core/instant.js'
 import type { VoidState } from '../../core/log/states/void.js'
+import type { WelderState } from '../../core/log/states/welder.js'
+import type { SiteSettings } from '../../core/site.js'
 import type { Text } from '../text/text.js'
 import { amount } from '../views/amount.js'
 import { escapeText } from '../views/escape.js'
 import type { How } from '../views/how.js'
 import { shapes } from '../views/outcome.js'
 import { welderName } from '../views/welder.js'
-import type { PostOn } from './post.js'
 
 const mostNumbers = 10
 
+/** A site at the end of a day, as far as these lines need it. */
+export interface OpenOn {
+  readonly memory: Pick<Memory, 'site' | 'today' | 'yesterday'>
+  readonly record: { readonly welders: readonly WelderState[]; readonly voids: readonly VoidState[] }
+  readonly settings: SiteSettings
+  readonly now: Instant
+}
+
 /** How many things still stand open at the end of the day, and a line for each of the first. */
-export function openLines(on: PostOn, how: How, text: Text): { readonly count: number; readonly lines: readonly string[] } {
+export function openLines(on: OpenOn, how: How, text: Text): { readonly count: number; readonly lines: readonly string[] } {
   const { memory, record, settings, now } = on
   const { site, today, yesterday } = memory
   const { items } = whatIsOpen({ site, today, yesterday, welders: record.welders, substrate: settings.substrate, now })
@@ -22,7 +32,7 @@ export function openLines(on: PostOn, how: How, text: Text): { readonly count: n
   }
 }
 
-function itemLines(item: OpenItem, on: PostOn, how: How, text: Text): readonly string[] {
+function itemLines(item: OpenItem, on: OpenOn, how: How, text: Text): readonly string[] {
   const { still } = text.posts
   switch (item.what) {
     case 'voids':

@@ -26,7 +26,8 @@ import type {
   VoidCause,
   VoidData,
   VoidOn,
-  WelderData
+  WelderData,
+  WelderEvent
 } from '../../core/log/data.js'
 import type { EntryType } from '../../core/log/entry.js'
 import type { SiteSettings } from '../../core/site.js'
@@ -70,6 +71,7 @@ export type CodeName =
   | FoamSign
   | Place
   | LapsedBy
+  | WelderEvent
   | RepairStep
   | BondBreak
   | SealMethod
@@ -79,6 +81,7 @@ export type CodeName =
   | NonNullable<StatementData['sheet']>
 
 export type RecordSection =
+  | 'stillOpen'
   | 'summary'
   | 'forecast'
   | 'said'
@@ -142,6 +145,7 @@ export interface RecordWords {
   readonly yes: string
   readonly no: string
   readonly nothing: string
+  readonly nothingOpen: string
   readonly pageWords: readonly [string, string]
   /** "passed 3, failed 1, not judged 0". */
   coupons(passed: number, failed: number, unjudged: number): string

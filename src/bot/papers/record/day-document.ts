@@ -1,10 +1,13 @@
 import { toIso } from '../../../core/instant.js'
 import { counting } from '../../../core/record/day-log.js'
+import { metresOf } from '../../../core/welds/holding.js'
+import { openLines } from '../../posts/open-lines.js'
 import { texts } from '../../text/index.js'
 import type { Text } from '../../text/text.js'
 import { amount } from '../../views/amount.js'
 import { clock, dateOf } from '../../views/clock.js'
 import type { How } from '../../views/how.js'
+import { welderName } from '../../views/welder.js'
 import type { DocumentData, DocumentPart } from '../document.js'
 import type { Paper } from '../paper.js'
 import { plainText } from './entry-words.js'
@@ -39,8 +42,9 @@ export function dayParts(on: Gathered, how: How, text: Text): readonly Part[] {
   return [
     heading('summary', text),
     { kind: 'facts', rows: summary(on, how, text) },
-    ...forecastSection(on, how, text),
+    ...openSection(on, how, text),
     ...decisionSection(on, how, text),
+    ...forecastSection(on, how, text),
     ...entrySections(on, how, text),
     ...voidStates(on, how, text),
     ...photoParts(on, how, text),
@@ -57,7 +61,7 @@ function summary(on: Gathered, how: How, text: Text): readonly (readonly [string
   const unsettled = Object.values(siteState.voids.unsettled)
   const states = (state: string) => unsettled.filter((each) => each === state).length
   const { roof } = settings
-  const weather = weatherSources(on)
+  const weather = weatherSources(on, text)
   return [
     [facts.site, plainText(on.site)],
     [facts.place, `${settings.lat}, ${settings.lon}`],
@@ -69,6 +73,7 @@ function summary(on: Gathered, how: How, text: Text): readonly (readonly [string
     [facts.limits, `${plainText(sheet.id)} v${sheet.version} · ${sheet.sha256}`],
     [facts.area, amount(day.areaM2, 'm2', how)],
     [facts.welded, text.laid.welded(amount(day.robotM, 'm', how), amount(day.handM, 'm', how))],
+    ...metresRows(on, how, text),
     [facts.coupons, coupons(count(true), count(false), count(null))],
     [facts.voids, voids(counting(lines, 'void').length, states('open'), states('repaired'), siteState.voids.passed)],
     [facts.decisions, String(counting(lines, 'decision').length)],
@@ -79,21 +84,30 @@ function summary(on: Gathered, how: How, text: Text): readonly (readonly [string
   ]
 }
 
+/** Of each welder what may be said of its metres, from the first day to the end of this one. */
+function metresRows({ welders }: Gathered, how: How, text: Text): readonly (readonly [string, string])[] {
+  return welders.map((welder) => {
+    const { clearedM, onHoldM, releasedM } = metresOf(welder)
+    const metres = (value: number) => amount(value, 'm', how)
+    return [welderName(welder.name, text), text.weld.metres(metres(clearedM), metres(onHoldM), metres(releasedM))]
+  })
+}
+
 function substrateWords(substrate: string, { site }: Text): string {
   const words: Readonly<Record<string, string>> = site.substrates
   return words[substrate] ?? plainText(substrate)
 }
 
 /** Each source is named as its licence asks. */
-function weatherSources({ lines }: Gathered): string {
+function weatherSources({ lines }: Gathered, { frame }: Text): string {
   const sources = counting(lines, 'decision').flatMap(({ data }) => (data.weather as { source?: string } | null)?.source ?? [])
-  return [...new Set(sources)].map(plainText).join(', ')
+  return [...new Set(sources)].map((source) => frame.attribution[source] ?? plainText(source)).join(', ')
 }
 
 function forecastSection({ picture }: Gathered, how: How, text: Text): readonly Part[] {
   if (picture === null) return []
   const known = text.record.knownAt(clock(picture.knownAt, picture.knownAt, how))
-  return [heading('forecast', text), { kind: 'words', text: known }, { kind: 'picture', paper: picture.paper }]
+  return [{ kind: 'picture', title: text.record.sections.forecast, words: known, paper: picture.paper }]
 }
 
 /** Where each void of the day, and each that is not settled, stands in the end. */
@@ -111,6 +125,14 @@ function voidStates({ voids }: Gathered, how: How, text: Text): readonly Part[] 
   return [
     { kind: 'table', head: [columns.number, columns.where, members.lengthMm, members.causes, columns.state], rows, shares: [8, 36, 12, 20, 24] }
   ]
+}
+
+/** By the same gate as the wrap-up. */
+function openSection({ siteState, day, yesterday, welders, voids, settings, until }: Gathered, how: How, text: Text): readonly Part[] {
+  const on = { memory: { site: siteState, today: day, yesterday }, record: { welders, voids }, settings, now: until }
+  const { lines } = openLines(on, how, text)
+  const said = lines.length === 0 ? [text.record.nothingOpen] : lines
+  return [heading('stillOpen', text), ...said.map((line): Part => ({ kind: 'words', text: line }))]
 }
 
 function photoParts({ photos, settings }: Gathered, _how: How, text: Text): readonly Part[] {

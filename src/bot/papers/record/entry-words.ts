@@ -13,11 +13,11 @@ export function plainText(text: string): string {
 
 const deepest = 4
 
-/** The data of an entry in words, member by member, in a person's units: "air 20 °C · fleece dry: yes". */
+/** The data of an entry in words, member by member, in a person's units: "air: 20 °C · fleece dry: yes". */
 export function dataWords(data: JsonObject, how: How, words: RecordWords, depth = 0): string {
   const said = Object.entries(data).flatMap(([name, value]) => {
     const shown = valueWords(name, value, how, words, depth)
-    return shown === null ? [] : [`${memberWords(name, words)} ${shown}`]
+    return shown === null ? [] : [`${memberWords(name, words)}: ${shown}`]
   })
   return said.join(' · ')
 }

@@ -1,12 +1,12 @@
 import { roofOf } from '../../../core/gather/roof-of.js'
-import { dayMarks, fromIso, type Instant } from '../../../core/instant.js'
+import { dayMarks, fromIso, type Instant, localDate } from '../../../core/instant.js'
 import type { LimitsSheet } from '../../../core/limits/sheet.js'
 import type { PhotoData } from '../../../core/log/closing-data.js'
 import { entryId } from '../../../core/log/entry.js'
 import { emptyDay } from '../../../core/log/states/day.js'
 import { emptySite, type SiteState } from '../../../core/log/states/site.js'
 import type { VoidState } from '../../../core/log/states/void.js'
-import { emptyWelder, type WelderState } from '../../../core/log/states/welder.js'
+import { type WelderState, wholeWelder } from '../../../core/log/states/welder.js'
 import { outlook } from '../../../core/plan/outlook.js'
 import { counting, dayLog, type LoggedLine } from '../../../core/record/day-log.js'
 import { hoursOfBody } from '../../../core/weather/body.js'
@@ -26,7 +26,8 @@ export async function gatherDay(session: Session, sheet: LimitsSheet, kept: Kept
   const { view, settings, now } = session
   const { site, workspace } = view.key
   const lines = dayLog(await view.entriesOfDay(date), date)
-  const then = session.asOf(Math.min(now, dayMarks(date, settings.zone).midnight - 1))
+  const until = Math.min(now, dayMarks(date, settings.zone).midnight - 1)
+  const then = session.asOf(until)
   const siteState = (await then.state('site')) ?? emptySite
   const { seq, hash } = view.head
   return {
@@ -39,7 +40,9 @@ export async function gatherDay(session: Session, sheet: LimitsSheet, kept: Kept
     siteState,
     day: (await then.state(`day:${date}`)) ?? emptyDay,
     voids: await voidsOf(then, siteState, lines),
-    welders: await weldersOf(then, lines),
+    until,
+    yesterday: (await then.state(`day:${localDate(dayMarks(date, settings.zone).noon - 86_400, settings.zone)}`)) ?? emptyDay,
+    welders: await weldersOf(then),
     names: await namesOf(lines, workspace, kept),
     photos: await photosOf(lines, workspace, kept),
     picture: await pictureOf(session, sheet, kept, date, lines, how),
@@ -55,9 +58,10 @@ async function voidsOf(then: Session, { voids }: SiteState, lines: readonly Logg
   return states.filter((state) => state !== null)
 }
 
-async function weldersOf(then: Session, lines: readonly LoggedLine[]): Promise<readonly WelderState[]> {
-  const named = counting(lines, 'coupon', 'welder').map(({ entry }) => entry.subject.slice('welder:'.length))
-  return Promise.all([...new Set(named)].sort().map(async (name) => (await then.state(`welder:${name}`)) ?? emptyWelder(name)))
+async function weldersOf(then: Session): Promise<readonly WelderState[]> {
+  const names = (await then.view.states('welder:')).map(({ subject }) => subject.slice('welder:'.length))
+  const states = await Promise.all(names.map((name) => then.state(`welder:${name}`)))
+  return states.flatMap((state, index) => (state === null ? [] : [wholeWelder(names[index] as string, state)]))
 }
 
 async function namesOf(lines: readonly LoggedLine[], workspace: string, kept: Kept): Promise<ReadonlyMap<string, string>> {

@@ -25,8 +25,12 @@ export interface Gathered {
   readonly lines: readonly LoggedLine[]
   /** As they stand at the end of the day, or now while it lasts. */
   readonly day: States['day']
+  readonly yesterday: States['day']
+  /** The end of the day, or now while it lasts. */
+  readonly until: Instant
   readonly siteState: States['site']
   readonly voids: readonly States['void'][]
+  /** Of the whole site: metres stay on hold from day to day. */
   readonly welders: readonly States['welder'][]
   /** What is said of people by their ids. */
   readonly names: ReadonlyMap<string, string>

@@ -1,5 +1,6 @@
 import { fromIso } from '../../../core/instant.js'
 import { canonical } from '../../../core/log/canonical.js'
+import type { JsonObject } from '../../../core/log/entry.js'
 import { texts } from '../../text/index.js'
 import { clock } from '../../views/clock.js'
 import type { How } from '../../views/how.js'
@@ -41,15 +42,22 @@ export function logTable(days: readonly Gathered[], how: How): TableData {
         entry.via,
         record.types[entry.type],
         plainText(entry.subject),
-        entry.type === 'decision' ? String(line.data.outcome ?? '') : dataWords(line.data, how, record),
+        dataWords(shown(line), how, record),
         [
           ...(undoneBy === null ? [] : [record.undone(`${on.site}-${undoneBy}`)]),
           ...(correctedBy === null ? [] : [record.corrected(`${on.site}-${correctedBy}`)])
         ].join(' · '),
-        canonical(entry.data),
+        canonical(shown({ ...line, data: entry.data })),
         line.hash
       ]
     })
   )
   return { head, rows }
+}
+
+/** Of a decision what it came to: its inputs, kilobytes of them, stay in the log itself. */
+function shown({ entry, data }: Gathered['lines'][number]): JsonObject {
+  if (entry.type !== 'decision') return data
+  const { findings: _findings, inputs: _inputs, ...rest } = data
+  return rest
 }
