@@ -119,10 +119,9 @@ async function picture({ title, words, paper }: Extract<Part, { kind: 'picture' 
   return {
     unbreakable: true,
     stack: [
+      ...(title === null ? [] : [{ text: title, fontSize: 12, bold: true, margin: [0, 12, 0, 4] as [number, number, number, number] }]),
+      ...(words === null ? [] : [{ text: words, margin: [0, 0, 0, 4] as [number, number, number, number] }]),
       { image: `data:${mime};base64,${Buffer.from(bytes).toString('base64')}`, fit: [pictureWidth, pictureHeight] },
-      { text: title, fontSize: 12, bold: true, margin: [0, 12, 0, 4] },
-      { text: words, margin: [0, 0, 0, 4] },
-      { image: `data:${mime};base64,${Buffer.from(bytes).toString('base64')}`, width: pictureWidth },
       { text: alt, fontSize: 6.5, margin: [0, 2, 0, 4] }
     ]
   }

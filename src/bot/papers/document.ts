@@ -27,7 +27,7 @@ export type DocumentPart<File> =
       /** Shares of the width, one for each column. */
       readonly shares: readonly number[]
     }
-  | { readonly kind: 'picture'; readonly title: string; readonly words: string; readonly paper: File }
+  | { readonly kind: 'picture'; readonly title: string | null; readonly words: string | null; readonly paper: File }
   | { readonly kind: 'photo'; readonly mime: string; readonly base64: string; readonly caption: string }
 
 /** A table for a spreadsheet. */
