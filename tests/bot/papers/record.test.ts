@@ -39,7 +39,7 @@ function wordsOf({ parts }: DocumentData<Paper>): string {
   const words = (part: DocumentPart<Paper>): readonly string[] => {
     if (part.kind === 'facts') return part.rows.flat()
     if (part.kind === 'table') return [part.head, ...part.rows].flat()
-    return part.kind === 'picture' ? [part.title, part.words] : part.kind === 'photo' ? [part.caption] : [part.text]
+    return part.kind === 'picture' ? [part.title ?? '', part.words ?? ''] : part.kind === 'photo' ? [part.caption] : [part.text]
   }
   return parts.flatMap(words).join('\n')
 }
