@@ -6,6 +6,8 @@ import { facts, forecast, goFacts, model, said, sheet } from '../support/facts.j
 
 /** What a bench answers: `value` against `bar`, and what it was measured beside. */
 export interface BenchResult {
+  /** Of value and bar; a ratio when not said. */
+  readonly unit?: string
   readonly name: string
   readonly peer: string
   readonly value: number

@@ -1,24 +1,42 @@
-import { cpus } from 'node:os'
+import { cpus, loadavg } from 'node:os'
 import { it } from 'vitest'
 import { benchAppend } from './append.js'
 import { benchBigLog } from './big-log.js'
-import { benchRules } from './rules.js'
+import { benchMorning } from './morning.js'
+import { benchPicture } from './picture.js'
+import { type BenchResult, benchRules } from './rules.js'
+import { benchSimulation } from './simulation.js'
 import { benchSprayHttp } from './spray-http.js'
+import { benchStart } from './start.js'
 
-/** One measurement: what, beside whom, and whether its bar holds. A value is a ratio of medians in one run. */
-interface Measured {
-  readonly name: string
-  readonly peer: string
-  readonly value: number
-  readonly bar: number
-  readonly ok: boolean
+/** Each measured beside what its row names, medians of several runs. `BENCH=name` runs those whose name holds it. */
+const benches: Readonly<Record<string, () => Promise<BenchResult | readonly BenchResult[]> | BenchResult | readonly BenchResult[]>> = {
+  rules: benchRules,
+  append: benchAppend,
+  spray: benchSprayHttp,
+  log: benchBigLog,
+  simulation: benchSimulation,
+  picture: benchPicture,
+  start: benchStart,
+  morning: benchMorning
 }
 
-it('speed, as ratios against named peers', async () => {
-  const rows: Measured[] = [await benchRules(), await benchAppend(), await benchSprayHttp(), await benchBigLog()].flat()
-  const [cpu] = cpus()
-  process.stdout.write(`\n${new Date().toISOString().slice(0, 10)} · Node ${process.version} · ${cpus().length} × ${cpu?.model ?? 'unknown'}\n`)
-  for (const { name, peer, value, bar, ok } of rows) {
-    process.stdout.write(`${ok ? 'holds' : 'MISSED'} · ${name}: ${value.toFixed(2)} × ${peer}${Number.isFinite(bar) ? ` (bar ${bar})` : ''}\n`)
-  }
+it('speed, against named peers and the bars', async () => {
+  const wanted = Object.entries(benches).filter(([name]) => name.includes(process.env.BENCH ?? ''))
+  const rows: BenchResult[] = []
+  for (const [, bench] of wanted) rows.push(...[await bench()].flat())
+  process.stdout.write(`\n${machine()}\n\n| | what | value | bar | beside what |\n|---|---|---|---|---|\n`)
+  for (const row of rows) process.stdout.write(`${line(row)}\n`)
 })
+
+/** How busy the machine was counts as much as what it is. */
+function machine(): string {
+  const [cpu] = cpus()
+  const date = new Date().toISOString().slice(0, 10)
+  return `${date} · Node ${process.version} · ${cpus().length} × ${cpu?.model ?? 'unknown'} · load ${loadavg()[0]?.toFixed(1)}`
+}
+
+function line({ name, peer, value, bar, ok, unit = '×' }: BenchResult): string {
+  const [verdict, limit] = Number.isFinite(bar) ? [ok ? 'holds' : 'MISSED', String(bar)] : ['–', '–']
+  return `| ${verdict} | ${name} | ${value.toFixed(2)} ${unit} | ${limit} | ${peer} |`
+}

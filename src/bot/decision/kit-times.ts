@@ -23,15 +23,16 @@ export interface KitSurroundings {
 
 /** Temperatures now, ready, too cold and in the box by, of the part of the kit that is worse off; all null without a reading. */
 export function timesOfKit(kit: KitState, around: KitSurroundings): KitTimes {
-  const parts = [kit.isoC, kit.resinC].filter((part) => part !== null)
+  const parts = differing([kit.isoC, kit.resinC].filter((part) => part !== null))
   const wanted = nextStart(around.settings, around.now)
   const alone = parts.map((part) => timesOfPart(kit, part, wanted, around))
   const [one, other] = alone
   if (one === undefined) return unknown
   if (other === undefined) return one
   const readyAt = one.readyAt === null || other.readyAt === null ? null : Math.max(one.readyAt, other.readyAt)
-  // Neither part leaves the box before both are ready.
-  const together = readyAt === null ? alone : parts.map((part) => timesOfPart(kit, part, Math.max(readyAt, wanted ?? readyAt), around))
+  // Neither part leaves the box before both are ready; on the deck they stand already.
+  const standing = readyAt === null || placeOf(kit) === 'deck'
+  const together = standing ? alone : parts.map((part) => timesOfPart(kit, part, Math.max(readyAt, wanted ?? readyAt), around))
   const colder = (other.meanC ?? 0) < (one.meanC ?? 0) ? other : one
   return {
     ...colder,
@@ -42,6 +43,15 @@ export function timesOfKit(kit: KitState, around: KitSurroundings): KitTimes {
   }
 }
 
+/** Parts that were read together as one have one course. */
+function differing(parts: readonly PartReading[]): readonly PartReading[] {
+  return parts.filter((part, index) => index === 0 || part.value !== parts[0]?.value || part.at !== parts[0]?.at)
+}
+
+function placeOf(kit: KitState): NonNullable<KitState['place']>['value'] {
+  return kit.place?.value ?? 'deck'
+}
+
 /** A kit is taken to have stayed as it was read until it was put where it is; one whose place was never said stands on the deck. */
 function timesOfPart(kit: KitState, part: PartReading, readyBy: number | null, { sheet, forecast, boxC, now }: KitSurroundings): KitTimes {
   const { min, max, unit } = sheet.limits.kitTemperature
@@ -50,7 +60,7 @@ function timesOfPart(kit: KitState, part: PartReading, readyBy: number | null, {
     kit: sheet.kit,
     cartonM2KW: sheet.kit.cartonM2KW,
     reading: { at: Math.max(part.at, Math.min(kit.place?.at ?? part.at, now)), c: part.value },
-    place: kit.place?.value ?? 'deck',
+    place: placeOf(kit),
     placeC: kit.placeC,
     hours: forecast?.hours ?? [],
     boxC,

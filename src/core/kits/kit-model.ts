@@ -45,13 +45,34 @@ const firstStepsS = [60, 60, 180]
 /**
  * Both bounds of a kit that was at one temperature at `from.at`, and the likely course between them, until an instant (at most
  * 10 days on). RangeError for a body outside `cylinderRanges`, a mixing factor outside 1…1000, or what is no temperature (−100…500 °C)
- * or film coefficient.
+ * or film coefficient. Who asks for the likely course at one instant alone says so by `likelyUntil`.
  */
-export function kitCourses(body: Cylinder, mixing: number, from: Uniform, until: Instant, around: Surroundings): KitCourses {
+export function kitCourses(
+  body: Cylinder,
+  mixing: number,
+  from: Uniform,
+  until: Instant,
+  around: Surroundings,
+  likelyUntil: Instant = until
+): KitCourses {
+  const remembered = remembering(around)
   return {
-    fast: lumpedTrail(body, from, until, around),
-    likely: conductionTrail(body, mixing, from, until, around),
-    slow: conductionTrail(body, 1, from, until, around)
+    fast: lumpedTrail(body, from, until, remembered),
+    // One step more, so that those before end where they would.
+    likely: conductionTrail(body, mixing, from, Math.min(until, likelyUntil + stepS), remembered),
+    slow: conductionTrail(body, 1, from, until, remembered)
+  }
+}
+
+/** The three courses ask at the same instants. */
+function remembering(around: Surroundings): Surroundings {
+  const known = new Map<Instant, Around | null>()
+  return (at) => {
+    const before = known.get(at)
+    if (before !== undefined) return before
+    const now = around(at)
+    known.set(at, now)
+    return now
   }
 }
 

@@ -57,7 +57,7 @@ export function kitTimes(question: KitQuestion): KitTimes {
   if (!(reading.at <= from && from - reading.at <= horizonS)) return nothing
   const at = (where: Place, c: number | null) => surroundingsOf({ place: where, placeC: c, hours, hWM2K: kit.hWM2K, cartonM2KW })
   const until = from + horizonS
-  const courses = kitCourses(kit, kit.mixing, reading, until, at(place, placeC))
+  const courses = kitCourses(kit, kit.mixing, reading, until, at(place, placeC), from)
   const readyAt = firstInside(courses.slow, from, limits)
   const deck = at('deck', place === 'deck' ? placeC : null)
   const box = question.boxC === null || place === 'box' ? null : at('box', question.boxC)
