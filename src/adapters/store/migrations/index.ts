@@ -3,6 +3,7 @@ import { first } from './0001-first.js'
 import { installations } from './0002-installations.js'
 import { entriesByDay } from './0003-entries-by-day.js'
 import { outboxInTurn } from './0004-outbox.js'
+import { statesAnew } from './0005-states-anew.js'
 
 /** In order; only ever added to. */
-export const migrations: readonly Migration[] = [first, installations, entriesByDay, outboxInTurn]
+export const migrations: readonly Migration[] = [first, installations, entriesByDay, outboxInTurn, statesAnew]
