@@ -1,4 +1,5 @@
 import type { LimitsSheet } from '../core/limits/sheet.js'
+import type { SiteSettings } from '../core/site.js'
 import type { Forecast } from '../core/weather/forecast.js'
 import type { Answer, Lang, Refusal, Units } from './answer.js'
 import type { Ask } from './ask.js'
@@ -35,6 +36,8 @@ export interface Beside {
   readonly ports: Ports
   readonly sheet: LimitsSheet
   readonly how: How
+  /** Of the site that it was asked at; null: no site, or its roof was never said. */
+  readonly roof: SiteSettings['roof']
 }
 
 /** The parts of an answer that a command fills; the dispatcher adds the rest. */

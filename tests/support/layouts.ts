@@ -28,7 +28,7 @@ export function bareLayout(outline: Polygon, areaMm2: number, more: Partial<Layo
       ...{ widthMm: 2000, rollMm: 20_000, lapMm: 80, endGapMm: 6 },
       ...{ stripWidthMm: 150, pastLapMm: 75, cornerRadiusMm: 25, patchFromLayers: 4 }
     },
-    ...{ courses: 0, pieces: [], seams: [], joints: [], strips: [], patches: [], handPress: [], rolls: [], offcuts: [] },
+    ...{ courses: 0, pieces: [], seams: [], joints: [], strips: [], patches: [], handPress: [], rolls: [], leastRolls: 0, offcuts: [] },
     areaMm2,
     ...more
   }

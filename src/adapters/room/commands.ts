@@ -7,6 +7,7 @@ export const roomCommands = [
   { name: '/kit', hint: 'A kit and its readings: K7 iso 24 resin 23' },
   { name: '/foam', hint: 'A test spray: 45 s even' },
   { name: '/air', hint: 'Can we lay? Add weather: wind 18 gust 30' },
+  { name: '/sheets', hint: 'Lay a roof out: 24x36 m opening 2x1.2 at 5,9' },
   { name: '/laid', hint: 'What was laid: 42 m2 course 4 kit K7' },
   { name: '/day', hint: 'Hours that can go, last sheet, what to stage: tomorrow' },
   { name: '/site', hint: 'Show or set a site' },

@@ -11,6 +11,7 @@ const descriptions: Readonly<Record<Own, string>> = {
   air: 'Can we lay sheets and be on the roof? Takes weather readings',
   weld: 'Can we weld? Takes coupons and changes of a welder',
   strip: 'Cut a cover strip and weld it all round',
+  sheets: 'Lay sheets on a roof: rolls, cuts, strips, patches',
   probe: 'Log a void, its repair and its second probe',
   kit: 'Temperatures and life of an adhesive kit',
   foam: 'Judge a test spray',

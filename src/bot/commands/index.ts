@@ -18,6 +18,7 @@ import { override } from './override.js'
 import { probeList, probeOpen, probePhoto, probeStep } from './probe.js'
 import { punchAdd, punchList, punchStep } from './punch.js'
 import { seal } from './seal.js'
+import { sheets } from './sheets.js'
 import { siteNew, siteSet, siteShow } from './site.js'
 import { spray } from './spray.js'
 import { strip } from './strip.js'
@@ -65,7 +66,7 @@ export const siteCommands = {
   correct
 } as const satisfies { readonly [A in Asked]?: SiteCommand<A> }
 
-export const freeCommands = { strip, 'site new': siteNew, help, me } as const satisfies { readonly [A in Asked]?: FreeCommand<A> }
+export const freeCommands = { strip, sheets, 'site new': siteNew, help, me } as const satisfies { readonly [A in Asked]?: FreeCommand<A> }
 
 /** Every thing a person can ask has its command: a missing one does not compile. */
 type Missing = Exclude<Asked, keyof typeof siteCommands | keyof typeof freeCommands>

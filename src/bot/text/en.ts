@@ -13,6 +13,7 @@ import { record } from './en/record.js'
 import { refusal } from './en/refusal.js'
 import { roofPicture } from './en/roof-picture.js'
 import { run } from './en/run.js'
+import { sheets } from './en/sheets.js'
 import { takeoff } from './en/takeoff.js'
 import { talk } from './en/talk.js'
 import { toSay } from './en/to-say.js'
@@ -34,6 +35,7 @@ export const en: Text = {
   labels: { ...labels, ...closing.labels },
   refusal: { ...refusal, states: { ...refusal.states, ...closing.states } },
   roofPicture,
+  sheets,
   takeoff,
   record,
   talk,

@@ -13,6 +13,7 @@ import { record } from './es/record.js'
 import { refusal } from './es/refusal.js'
 import { roofPicture } from './es/roof-picture.js'
 import { run } from './es/run.js'
+import { sheets } from './es/sheets.js'
 import { takeoff } from './es/takeoff.js'
 import { talk } from './es/talk.js'
 import { toSay } from './es/to-say.js'
@@ -34,6 +35,7 @@ export const es: Text = {
   labels: { ...labels, ...closing.labels },
   refusal: { ...refusal, states: { ...refusal.states, ...closing.states } },
   roofPicture,
+  sheets,
   takeoff,
   record,
   talk,

@@ -13,6 +13,7 @@ import { record } from './fr/record.js'
 import { refusal } from './fr/refusal.js'
 import { roofPicture } from './fr/roof-picture.js'
 import { run } from './fr/run.js'
+import { sheets } from './fr/sheets.js'
 import { takeoff } from './fr/takeoff.js'
 import { talk } from './fr/talk.js'
 import { toSay } from './fr/to-say.js'
@@ -34,6 +35,7 @@ export const fr: Text = {
   labels: { ...labels, ...closing.labels },
   refusal: { ...refusal, states: { ...refusal.states, ...closing.states } },
   roofPicture,
+  sheets,
   takeoff,
   record,
   talk,

@@ -144,6 +144,14 @@ export const labelIds = [
   'flat',
   'metric',
   'us',
+  'outline',
+  'size',
+  'corner',
+  'notch',
+  'opening',
+  'along',
+  'height',
+  'zones',
   ...closingLabelIds
 ] as const
 export type LabelId = (typeof labelIds)[number]

@@ -12,6 +12,7 @@ import type { PostWords } from './post-words.js'
 import type { RecordWords } from './record-words.js'
 import type { RoofPictureWords } from './roof-picture-words.js'
 import type { RunWords } from './run-words.js'
+import type { SheetsWords } from './sheets-words.js'
 import type { TakeoffWords } from './takeoff-words.js'
 import type { TalkWords } from './talk-words.js'
 import type { CommandName, Usages } from './usages.js'
@@ -158,6 +159,7 @@ export interface Text {
   readonly weld: WeldWords
   readonly widths: WidthsWords
   readonly strip: StripWords
+  readonly sheets: SheetsWords
   readonly probe: ProbeWords
   readonly kit: KitWords
   readonly foam: FoamWords

@@ -3,6 +3,7 @@ export const commandNames = [
   'air',
   'weld',
   'strip',
+  'sheets',
   'probe',
   'kit',
   'foam',
@@ -38,6 +39,11 @@ export const usages: Usages = {
     example: '/weld robot 41 40 42 mm film set 480 speed 2.5'
   },
   strip: { usage: 'strip WIDTH [gap G] [off O] [edge RUN] [sheets N] [roll L] [xN]', example: '/strip 2 m gap 6 mm' },
+  sheets: {
+    usage:
+      'sheets WIDTHxDEPTH [notch WxD ne | se | sw | nw] [opening WxD at X,Y] | X,Y X,Y X,Y… [opening …] · with [along x | y] [height H] [zones en | asce | nbcc] [sheet W] [lap L] [roll L]',
+    example: '/sheets 24x36 m opening 2x1.2 at 5,9'
+  },
   probe: {
     usage:
       'probe course N [lap | end | strip | patch] [DISTANCE m] LENGTH [CAUSE…] [cooled] · probe N fixed [lifted cleaned dried reheated cooled] [patch] | passed | failed · probe list',

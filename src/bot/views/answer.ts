@@ -18,6 +18,7 @@ import { correctView, meView, undoView } from './person.js'
 import { probeView } from './probe.js'
 import { punchView } from './punch.js'
 import { sealView } from './seal.js'
+import { sheetsView } from './sheets.js'
 import { siteView } from './site.js'
 import { stripView } from './strip.js'
 import { pageOf, type View } from './view.js'
@@ -28,6 +29,7 @@ const views: Readonly<Record<CommandName, View>> = {
   air: airView,
   weld: (answer, how, text) => ('passed' in answer.numbers ? couponView : weldView)(answer, how, text),
   strip: stripView,
+  sheets: sheetsView,
   probe: probeView,
   kit: kitView,
   foam: foamView,

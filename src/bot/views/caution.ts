@@ -18,6 +18,7 @@ export const usualCaution: Readonly<Record<CommandName, Caution | null>> = {
   punch: 'edges',
   day: 'isocyanates',
   strip: 'blade',
+  sheets: 'blade',
   site: null,
   help: null,
   me: null,

@@ -7,6 +7,7 @@ export const commandWords = {
   air: { en: 'air', es: 'aire', fr: 'air' },
   weld: { en: 'weld', es: 'soldar', fr: 'souder' },
   strip: { en: 'strip', es: 'tira banda', fr: 'bande' },
+  sheets: { en: 'sheets', es: 'láminas', fr: 'feuilles lés' },
   probe: { en: 'probe', es: 'punzón repasar', fr: 'sonder' },
   kit: { en: 'kit', es: 'juego', fr: 'trousse' },
   foam: { en: 'foam', es: 'espuma', fr: 'mousse' },

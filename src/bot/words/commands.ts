@@ -12,6 +12,7 @@ import { me } from './vocabularies/me.js'
 import { probe } from './vocabularies/probe.js'
 import { punch } from './vocabularies/punch.js'
 import { seal } from './vocabularies/seal.js'
+import { sheets } from './vocabularies/sheets.js'
 import { site } from './vocabularies/site.js'
 import { spray } from './vocabularies/spray.js'
 import { strip } from './vocabularies/strip.js'
@@ -25,6 +26,7 @@ export const grammars: Readonly<Record<string, Grammar>> = {
   air,
   weld,
   strip,
+  sheets,
   probe,
   kit,
   foam,

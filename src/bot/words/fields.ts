@@ -1,6 +1,8 @@
 import type { BondBreak, DetailKind, DetailStatus, FireData, RepairStep, SealData } from '../../core/log/closing-data.js'
 import type { FoamSign, KitData, Peel, ReadingData, StatementData, VoidCause, VoidOn, WelderData } from '../../core/log/data.js'
-import type { DayPart, SiteChange } from './said.js'
+import type { CornerName } from '../../core/sheets/outline.js'
+import type { ZoneStandardName } from '../../core/sheets/zones/index.js'
+import type { CornerSaid, DayPart, SiteChange } from './said.js'
 import type { Quantity } from './unit.js'
 
 type Writable<T> = { -readonly [Key in keyof T]?: T[Key] }
@@ -35,6 +37,24 @@ interface SheetFields {
   robotM: number
   handM: number
   othersM: Readonly<Record<string, number>>
+}
+
+interface NotchSaid {
+  readonly corner: CornerName
+  readonly widthMm: number
+  readonly depthMm: number
+  readonly word: string
+}
+
+interface RoofFields {
+  size: { readonly widthMm: number; readonly depthMm: number; readonly word: string }
+  corners: readonly CornerSaid[]
+  notches: readonly NotchSaid[]
+  openings: readonly (readonly CornerSaid[])[]
+  along: 'x' | 'y'
+  heightM: number
+  standard: ZoneStandardName
+  lapMm: number
 }
 
 interface ProbeFields {
@@ -88,6 +108,7 @@ export type Fields = Writable<
     SiteChange &
     WeldFields &
     SheetFields &
+    RoofFields &
     ProbeFields &
     ClosingFields &
     Omit<SealData, 'files'> &

@@ -1,6 +1,8 @@
 import type { Instant } from '../../core/instant.js'
 import type { BondData, DetailsData, FireData, RepairStep, SealData } from '../../core/log/closing-data.js'
 import type { CouponData, FoamSign, KitData, LaidData, Peel, ReadingData, StatementData, VoidData, WelderData } from '../../core/log/data.js'
+import type { Point } from '../../core/sheets/polygon.js'
+import type { ZoneStandardName } from '../../core/sheets/zones/index.js'
 import type { Lang, Refusal, Understood, Units } from '../answer.js'
 
 /** A message, wholly understood: JSON units, the shapes of the log's entries. One variant a thing a person can ask. */
@@ -15,6 +17,7 @@ export type Said =
   | { readonly command: 'weld chart'; readonly welder: string }
   | { readonly command: 'weld show'; readonly welder: string }
   | { readonly command: 'strip'; readonly strip: StripSaid }
+  | { readonly command: 'sheets'; readonly sheets: SheetsSaid }
   | { readonly command: 'probe open'; readonly found: VoidData }
   | ({ readonly command: 'probe step'; readonly number: number; readonly step: 'fixed' | 'passed' | 'failed' } & StepSaid)
   | { readonly command: 'probe photo'; readonly number: number; readonly files: readonly string[] }
@@ -80,6 +83,28 @@ export interface StripSaid {
   readonly rollM: number | null
   /** `x4`: how many strips. */
   readonly times: number | null
+}
+
+/** A corner of an outline, mm, and the words that placed it. */
+export interface CornerSaid {
+  readonly at: Point
+  readonly word: string
+}
+
+export interface OutlineSaid {
+  readonly outer: readonly CornerSaid[]
+  readonly openings: readonly (readonly CornerSaid[])[]
+}
+
+/** What is not said is null: the outline is then the site's roof, sizes are the limits sheet's. */
+export interface SheetsSaid {
+  readonly outline: OutlineSaid | null
+  readonly along: 'x' | 'y' | null
+  readonly heightM: number | null
+  readonly zones: ZoneStandardName | null
+  readonly widthM: number | null
+  readonly lapMm: number | null
+  readonly rollM: number | null
 }
 
 /** Settings to change, by the keys of SiteSettings, as far as a person may set them. */

@@ -8,6 +8,7 @@ import { onPlan } from './on-plan.js'
 import { patchesOver } from './patches.js'
 import { partsOf } from './pieces.js'
 import { type Polygon, polygonAreaMm2, regionAreaMm2, turned } from './polygon.js'
+import { repacked } from './repack.js'
 import { type Laps, lapsOf } from './seams.js'
 import type { Span } from './spans.js'
 import { besideEdges, steepEdges } from './steep.js'
@@ -53,7 +54,8 @@ function better(a: Way, b: Way): Way {
   return order <= 0 ? a : b
 }
 
-function drawn({ along, outline, bands, plan }: Way, asGiven: Polygon, sizes: SheetSizes): Layout {
+function drawn({ along, outline, bands, plan: first }: Way, asGiven: Polygon, sizes: SheetSizes): Layout {
+  const { plan, leastRolls } = repacked(first, sizes)
   const laps = lapsOf(outline, bands)
   const { pieces, rolls, offcuts } = piecesOf(bands, plan, sizes)
   const gaps = gapsOf(bands, plan, sizes)
@@ -65,7 +67,7 @@ function drawn({ along, outline, bands, plan }: Way, asGiven: Polygon, sizes: Sh
   const handPress = handPressed(strips, laps, bands.lowsMm)
   const areaMm2 = polygonAreaMm2(asGiven)
   const body = { pieces, seams: seamsOf(laps, bands), joints, strips, patches, handPress }
-  return { outline: asGiven, along, sizes, courses: bands.count, ...onPlan(body, along), rolls, offcuts, areaMm2 }
+  return { outline: asGiven, along, sizes, courses: bands.count, ...onPlan(body, along), rolls, leastRolls, offcuts, areaMm2 }
 }
 
 type Drawn = Pick<Layout, 'pieces' | 'rolls' | 'offcuts'>

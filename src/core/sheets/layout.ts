@@ -108,6 +108,8 @@ export interface Layout {
   readonly patches: readonly Patch[]
   readonly handPress: readonly HandPress[]
   readonly rolls: readonly Roll[]
+  /** These pieces cannot be cut from fewer rolls than this, however they are cut. */
+  readonly leastRolls: number
   readonly offcuts: readonly Offcut[]
   readonly areaMm2: number
 }

@@ -1,4 +1,5 @@
 import { snapped } from './clip.js'
+import type { SheetSizes } from './layout.js'
 import { meetingOf, type Side } from './meeting.js'
 import { boxOf, inRing, type Point, type Polygon, polygonAreaMm2, type Ring, ringAreaMm2, ringsOf } from './polygon.js'
 
@@ -93,8 +94,20 @@ export function notchedRectangle(widthMm: number, depthMm: number, notches: read
   })
 }
 
-/** Left, right, low and high ends of an outline, mm. */
-export function extentOf({ outer }: Polygon): { readonly widthMm: number; readonly depthMm: number } {
+/** Plan sizes of a rectangle with its sides along x and y, whatever openings are in it; null for any other shape. */
+export function rectangleSize({ outer }: Polygon): { readonly widthMm: number; readonly depthMm: number } | null {
   const { minX, maxX, minY, maxY } = boxOf(outer)
-  return { widthMm: maxX - minX, depthMm: maxY - minY }
+  const [widthMm, depthMm] = [maxX - minX, maxY - minY]
+  return Math.abs(ringAreaMm2(outer) - widthMm * depthMm) < 1 ? { widthMm, depthMm } : null
+}
+
+/** More than this many sheets and parts of courses would not be laid out in time. */
+export const mostSheets = 10_000
+
+/** At most about so many sheets and parts of courses, whichever way they lie. */
+export function sheetsAbout(polygon: Polygon, { widthMm, lapMm, rollMm }: Pick<SheetSizes, 'widthMm' | 'lapMm' | 'rollMm'>): number {
+  const { minX, maxX, minY, maxY } = boxOf(polygon.outer)
+  const corners = ringsOf(polygon).reduce((sum, ring) => sum + ring.length, 0)
+  const coverMm = widthMm - lapMm
+  return polygonAreaMm2(polygon) / (coverMm * rollMm) + (Math.max(maxX - minX, maxY - minY) / coverMm) * (1 + corners / 8)
 }

@@ -15,6 +15,7 @@ import { meVocabulary } from '../../../src/bot/words/vocabularies/me.js'
 import { probeVocabulary } from '../../../src/bot/words/vocabularies/probe.js'
 import { punchVocabulary } from '../../../src/bot/words/vocabularies/punch.js'
 import { sealVocabulary } from '../../../src/bot/words/vocabularies/seal.js'
+import { sheetsVocabulary } from '../../../src/bot/words/vocabularies/sheets.js'
 import { siteVocabulary } from '../../../src/bot/words/vocabularies/site.js'
 import { sprayVocabulary } from '../../../src/bot/words/vocabularies/spray.js'
 import { stripVocabulary } from '../../../src/bot/words/vocabularies/strip.js'
@@ -85,6 +86,9 @@ const table: readonly (readonly [words: string, message: string, says: object])[
   ['edge borde bord', 'strip 2 _ 60', { strip: { edgeMm: 60 } }],
   ['at a à', 'probe course 4 40 _ 3', { found: { distanceM: 3, lengthMm: 40 } }],
   ['long largo long', 'probe course 4 _ 40', { found: { lengthMm: 40 } }],
+  ['along según selon', 'sheets 24x36 _ x', { sheets: { along: 'x' } }],
+  ['height altura hauteur', 'sheets 24x36 _ 8', { sheets: { heightM: 8 } }],
+  ['zones zonas zones', 'sheets 24x36 _ asce', { sheets: { zones: 'asce' } }],
   ['fixed reparado réparé', 'probe 3 _', { command: 'probe step', number: 3, step: 'fixed' }],
   ['passed pasa bon', 'probe 3 _', { command: 'probe step', number: 3, step: 'passed' }],
   ['failed rechazado mauvais', 'probe 3 _', { command: 'probe step', number: 3, step: 'failed' }],
@@ -113,6 +117,7 @@ const vocabularies = {
   weld: weldVocabulary,
   welder: welderVocabulary,
   strip: stripVocabulary,
+  sheets: sheetsVocabulary,
   probe: probeVocabulary,
   kit: kitVocabulary,
   foam: foamVocabulary,

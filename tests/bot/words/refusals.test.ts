@@ -25,7 +25,7 @@ describe('codes', () => {
     ['day 2026-02-30', 'bad-number'],
     ['day today tomorrow', 'duplicate'],
     ['day 3', 'unknown-word'],
-    ['sheets 24x36', 'unknown-command'],
+    ['roofs 24x36', 'unknown-command'],
     ['start', 'unknown-command'],
     ['help xyzzy', 'unknown-command'],
     ['\u0000', 'unknown-command'],

@@ -12,6 +12,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     air: 'log air and wind: handling sheets, people on the roof',
     weld: 'can we weld now? Coupons, welder changes, clearance',
     strip: 'cover strip: length, land, weld metres',
+    sheets: 'sheets on a roof',
     probe: 'voids: open, repaired, probed again, list',
     kit: 'kits: temperature, ready when, expiry, place',
     foam: 'test spray: good or stop, open time',

@@ -143,5 +143,13 @@ export const labels: Readonly<Record<Exclude<LabelId, ClosingLabelId>, string>> 
   tacky: 'tacky',
   flat: 'flat',
   metric: 'metric',
-  us: 'US'
+  us: 'US',
+  outline: 'outline',
+  size: 'size',
+  corner: 'corner',
+  notch: 'notch',
+  opening: 'opening',
+  along: 'direction',
+  height: 'height',
+  zones: 'zones'
 }

@@ -15,8 +15,8 @@ export const refusal: RefusalWords = {
     'bad-number': (wrong) => `Not readable as a number: ${of(wrong)}.`,
     'ambiguous-number': (wrong) => `Ambiguous number: ${of(wrong)}.${wrong.whole === null ? '' : ` Write ${wrong.whole} or ${wrong.decimal}.`}`,
     'wrong-unit': (wrong) => `Wrong unit: ${of(wrong)}.`,
-    'out-of-range': (wrong) => `Out of range: ${of(wrong)}${range(wrong)}.`,
-    inconsistent: (wrong) => `These do not go together: ${of(wrong)}${wrong.other === null ? '' : ` and ${wrong.other}`}.`,
+    'out-of-range': (wrong) => `Out of range: ${of(wrong)}${range(wrong)}${stated(wrong)}.`,
+    inconsistent: (wrong) => `These do not go together: ${of(wrong)}${wrong.other === null ? '' : ` and ${wrong.other}`}${stated(wrong)}.`,
     duplicate: (wrong) => `Given twice with two values: ${of(wrong)}.`,
     'not-found': (wrong) => `Not found: ${of(wrong)}.`,
     'wrong-state': (wrong) => `Not possible now: ${of(wrong)}${wrong.state === null ? '' : `, ${wrong.state}`}.`,
@@ -56,6 +56,20 @@ export const refusal: RefusalWords = {
   sites: (list) => `Sites: ${list}`,
   who: { supervisor: 'supervisors', supervisors: 'supervisors', author: 'the one who logged it', crew: 'the crew' },
   states: {
+    crossing: 'the sides cross, touch or run back',
+    'meets-edge': 'the opening touches the edge of the roof',
+    'meets-opening': 'the openings touch or overlap',
+    outside: 'it is outside the roof',
+    'within-opening': 'it lies in another opening',
+    'corners-few': 'three corners at least',
+    'side-short': 'a side is shorter than 10 mm',
+    flat: 'it has no area',
+    'too-large': 'too large to lay out',
+    'sheet-wide': 'the sheet is wider than the roof',
+    'lap-wide': 'the lap has to be less than half the sheet',
+    'roll-short': 'the roll has to be 1 m long at least',
+    'gap-wide': 'the gap is as wide as the strip',
+    'patch-layers': 'patches begin at three layers',
     'nothing-on-hold': 'nothing is on hold',
     'not-probed': 'probe everything on hold first: weld NAME probed',
     'no-good-cuts': 'cut back until two pieces are good first: weld NAME cut WIDTH PEEL',
@@ -78,4 +92,8 @@ function range({ from, to }: Wrong): string {
   if (from !== null && to !== null) return `: from ${from} to ${to}`
   if (from !== null) return `: at least ${from}`
   return to === null ? '' : `: at most ${to}`
+}
+
+function stated({ state }: Wrong): string {
+  return state === null ? '' : `: ${state}`
 }

@@ -12,6 +12,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     air: 'anotar aire y viento: colocar láminas, gente en la cubierta',
     weld: '¿se puede soldar ya? Probetas, cambios, habilitación',
     strip: 'tira cubrejunta: largo, soldadura útil, metros',
+    sheets: 'láminas en el techo',
     probe: 'fallas: abrir, reparar, repasar con punzón, lista',
     kit: 'juegos: temperatura, cuándo listos, caducidad, lugar',
     foam: 'prueba de espuma: buena o parar, tiempo abierto',

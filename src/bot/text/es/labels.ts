@@ -143,5 +143,13 @@ export const labels: Readonly<Record<Exclude<LabelId, ClosingLabelId>, string>> 
   tacky: 'pegajosa',
   flat: 'sin subir',
   metric: 'métricas',
-  us: 'de EE. UU.'
+  us: 'de EE. UU.',
+  outline: 'contorno',
+  size: 'medida',
+  corner: 'esquina',
+  notch: 'muesca',
+  opening: 'abertura',
+  along: 'sentido',
+  height: 'altura',
+  zones: 'zonas'
 }

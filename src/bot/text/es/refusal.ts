@@ -15,8 +15,8 @@ export const refusal: RefusalWords = {
     'bad-number': (wrong) => `No se lee como número: ${of(wrong)}.`,
     'ambiguous-number': (wrong) => `Número ambiguo: ${of(wrong)}.${wrong.whole === null ? '' : ` Escribir ${wrong.whole} o ${wrong.decimal}.`}`,
     'wrong-unit': (wrong) => `Unidad equivocada: ${of(wrong)}.`,
-    'out-of-range': (wrong) => `Fuera de rango: ${of(wrong)}${range(wrong)}.`,
-    inconsistent: (wrong) => `No concuerda: ${of(wrong)}${wrong.other === null ? '' : ` y ${wrong.other}`}.`,
+    'out-of-range': (wrong) => `Fuera de rango: ${of(wrong)}${range(wrong)}${stated(wrong)}.`,
+    inconsistent: (wrong) => `No concuerda: ${of(wrong)}${wrong.other === null ? '' : ` y ${wrong.other}`}${stated(wrong)}.`,
     duplicate: (wrong) => `Dado dos veces con dos valores: ${of(wrong)}.`,
     'not-found': (wrong) => `No existe: ${of(wrong)}.`,
     'wrong-state': (wrong) => `Ahora no es posible: ${of(wrong)}${wrong.state === null ? '' : `, ${wrong.state}`}.`,
@@ -56,6 +56,20 @@ export const refusal: RefusalWords = {
   sites: (list) => `Obras: ${list}`,
   who: { supervisor: 'supervisores', supervisors: 'supervisores', author: 'quien lo anotó', crew: 'la cuadrilla' },
   states: {
+    crossing: 'los lados se cruzan, se tocan o vuelven atrás',
+    'meets-edge': 'la abertura toca el borde del techo',
+    'meets-opening': 'las aberturas se tocan o se solapan',
+    outside: 'queda fuera del techo',
+    'within-opening': 'queda dentro de otra abertura',
+    'corners-few': 'tres esquinas como mínimo',
+    'side-short': 'un lado mide menos de 10 mm',
+    flat: 'no tiene área',
+    'too-large': 'demasiado grande para repartir',
+    'sheet-wide': 'la lámina es más ancha que el techo',
+    'lap-wide': 'el traslape debe ser menor que media lámina',
+    'roll-short': 'el rollo debe medir 1 m como mínimo',
+    'gap-wide': 'el hueco es tan ancho como la tira',
+    'patch-layers': 'los parches empiezan en tres capas',
     'nothing-on-hold': 'no hay nada retenido',
     'not-probed': 'antes repasar con punzón todo lo retenido: soldar NOMBRE repasado',
     'no-good-cuts': 'antes cortar hasta dos testigos buenos: soldar NOMBRE testigo ANCHO PELADO',
@@ -78,4 +92,8 @@ function range({ from, to }: Wrong): string {
   if (from !== null && to !== null) return `: de ${from} a ${to}`
   if (from !== null) return `: mínimo ${from}`
   return to === null ? '' : `: máximo ${to}`
+}
+
+function stated({ state }: Wrong): string {
+  return state === null ? '' : `: ${state}`
 }

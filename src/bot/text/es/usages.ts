@@ -13,6 +13,11 @@ export const usages: Usages = {
     example: '/weld robot 41 40 42 mm película ajuste 480 velocidad 2,5'
   },
   strip: { usage: 'strip ANCHO [hueco H] [descentrado D] [borde L] [láminas N] [rollo L] [xN]', example: '/strip 2 m hueco 6 mm' },
+  sheets: {
+    usage:
+      'sheets ANCHOxFONDO [muesca AxF ne | se | so | no] [abertura AxF a X,Y] | X,Y X,Y X,Y… [abertura …] · con [sentido x | y] [altura H] [zonas en | asce | nbcc] [lámina A] [traslape T] [rollo L]',
+    example: '/sheets 24x36 m abertura 2x1,2 a 5,9'
+  },
   probe: {
     usage:
       'probe hilera N [traslape | junta | tira | parche] [DISTANCIA m] LARGO [CAUSA…] [enfriada] · probe N reparado [levantada limpiada secada recalentada enfriada] [parche] | pasa | rechazado · probe lista',

@@ -12,6 +12,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     air: 'noter air et vent : pose des feuilles, gens sur le toit',
     weld: 'peut-on souder ? Éprouvettes, changements, validation',
     strip: 'bande de recouvrement : longueur, soudure utile, mètres',
+    sheets: 'calepinage',
     probe: 'défauts : ouvrir, réparer, sonder à nouveau, liste',
     kit: 'trousses : température, prêtes quand, péremption, lieu',
     foam: 'essai de mousse : bon ou arrêter, temps ouvert',

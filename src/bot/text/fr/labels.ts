@@ -143,5 +143,13 @@ export const labels: Readonly<Record<Exclude<LabelId, ClosingLabelId>, string>> 
   tacky: 'collante',
   flat: 'sans montée',
   metric: 'métriques',
-  us: 'américaines'
+  us: 'américaines',
+  outline: 'contour',
+  size: 'dimension',
+  corner: 'coin',
+  notch: 'encoche',
+  opening: 'ouverture',
+  along: 'sens',
+  height: 'hauteur',
+  zones: 'zones'
 }

@@ -15,8 +15,8 @@ export const refusal: RefusalWords = {
     'bad-number': (wrong) => `Ne se lit pas comme un nombre : ${of(wrong)}.`,
     'ambiguous-number': (wrong) => `Nombre ambigu : ${of(wrong)}.${wrong.whole === null ? '' : ` Écrire ${wrong.whole} ou ${wrong.decimal}.`}`,
     'wrong-unit': (wrong) => `Mauvaise unité : ${of(wrong)}.`,
-    'out-of-range': (wrong) => `Hors limites : ${of(wrong)}${range(wrong)}.`,
-    inconsistent: (wrong) => `Ne va pas ensemble : ${of(wrong)}${wrong.other === null ? '' : ` et ${wrong.other}`}.`,
+    'out-of-range': (wrong) => `Hors limites : ${of(wrong)}${range(wrong)}${stated(wrong)}.`,
+    inconsistent: (wrong) => `Ne va pas ensemble : ${of(wrong)}${wrong.other === null ? '' : ` et ${wrong.other}`}${stated(wrong)}.`,
     duplicate: (wrong) => `Donné deux fois avec deux valeurs : ${of(wrong)}.`,
     'not-found': (wrong) => `Introuvable : ${of(wrong)}.`,
     'wrong-state': (wrong) => `Pas possible maintenant : ${of(wrong)}${wrong.state === null ? '' : `, ${wrong.state}`}.`,
@@ -56,6 +56,20 @@ export const refusal: RefusalWords = {
   sites: (list) => `Chantiers : ${list}`,
   who: { supervisor: 'les chefs de chantier', supervisors: 'les chefs de chantier', author: 'celui qui l’a noté', crew: 'l’équipe' },
   states: {
+    crossing: 'les côtés se croisent, se touchent ou reviennent',
+    'meets-edge': 'l’ouverture touche le bord de la toiture',
+    'meets-opening': 'les ouvertures se touchent ou se chevauchent',
+    outside: 'elle est hors de la toiture',
+    'within-opening': 'elle est dans une autre ouverture',
+    'corners-few': 'au moins trois coins',
+    'side-short': 'un côté fait moins de 10 mm',
+    flat: 'sans surface',
+    'too-large': 'trop grand à calepiner',
+    'sheet-wide': 'le lé est plus large que la toiture',
+    'lap-wide': 'le recouvrement doit faire moins de la moitié du lé',
+    'roll-short': 'le rouleau doit faire au moins 1 m',
+    'gap-wide': 'l’écart est aussi large que la bande',
+    'patch-layers': 'les pièces commencent à trois couches',
     'nothing-on-hold': 'rien n’est en attente',
     'not-probed': 'd’abord tout sonder : souder NOM sondé',
     'no-good-cuts': 'd’abord découper jusqu’à deux prélèvements bons : souder NOM prélèvement LARGEUR PELAGE',
@@ -78,4 +92,8 @@ function range({ from, to }: Wrong): string {
   if (from !== null && to !== null) return ` : de ${from} à ${to}`
   if (from !== null) return ` : au moins ${from}`
   return to === null ? '' : ` : au plus ${to}`
+}
+
+function stated({ state }: Wrong): string {
+  return state === null ? '' : ` : ${state}`
 }

@@ -13,6 +13,11 @@ export const usages: Usages = {
     example: '/weld robot 41 40 42 mm film consigne 480 vitesse 2,5'
   },
   strip: { usage: 'strip LARGEUR [écart E] [décalage D] [bord L] [feuilles N] [rouleau L] [xN]', example: '/strip 2 m écart 6 mm' },
+  sheets: {
+    usage:
+      'sheets LARGEURxPROFONDEUR [encoche LxP ne | se | so | no] [ouverture LxP à X,Y] | X,Y X,Y X,Y… [ouverture …] · avec [sens x | y] [hauteur H] [zones en | asce | nbcc] [feuille L] [recouvrement R] [rouleau L]',
+    example: '/sheets 24x36 m ouverture 2x1,2 à 5,9'
+  },
   probe: {
     usage:
       'probe rang N [recouvrement | about | bande | pièce] [DISTANCE m] LONGUEUR [CAUSE…] [refroidi] · probe N réparé [soulevé nettoyé séché réchauffé refroidi] [pièce] | bon | mauvais · probe liste',
