@@ -5,6 +5,7 @@ import { type Handler, type Listening, listen } from '../adapters/http/server.js
 import { channelIdOf, createRoom, type Room, type RoomSite, roomPeople } from '../adapters/room/index.js'
 import { createSlack, type Slack, type SlackMode } from '../adapters/slack/app.js'
 import { installPaths } from '../adapters/slack/install.js'
+import { messageShortcuts } from '../adapters/slack/manifest.js'
 import { within } from '../adapters/slack/work.js'
 import type { Installations } from '../adapters/store/installations.js'
 import { outboxTable } from '../adapters/store/outbox-table.js'
@@ -143,6 +144,7 @@ async function openRoom(running: Running): Promise<InChat> {
   let base = ''
   const room = createRoom({
     folder: join(config.SEAMHAND_DATA, 'room'),
+    shortcuts: messageShortcuts.map(({ callbackId, name }) => ({ callbackId, name })),
     signingSecret: secret,
     botToken,
     base: () => base,

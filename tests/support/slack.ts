@@ -162,6 +162,14 @@ export function fakeTalk(): FakeTalk {
         actionId.startsWith('form:') ? { kind: 'form', view: form } : { kind: 'message', message: said(`pressed ${actionId} ${value}`) }
       return once(delivery, () => (own.press ?? pressed)(delivery, actionId, value))
     },
+    shortcut: (delivery, callbackId) => {
+      hear('shortcut', delivery, callbackId)
+      return once(delivery, () => (own.shortcut ?? (async (): Promise<Pressed> => ({ kind: 'form', view: form })))(delivery, callbackId))
+    },
+    photo: (delivery, wanted, fetched) => {
+      hear('photo', delivery, wanted, fetched)
+      return (own.photo ?? (async () => said(`photo ${wanted.file} ${fetched.kind}`)))(delivery, wanted, fetched)
+    },
     submit: (delivery, callbackId, metadata, values: FormValues) => {
       hear('submit', delivery, callbackId, metadata, values)
       const submitted = async (): Promise<Submitted> => ({ kind: 'message', message: said(`sent ${callbackId}`), channel: null })

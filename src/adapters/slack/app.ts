@@ -64,6 +64,8 @@ function contextOf(options: SlackOptions, settings: ClientSettings, workspaces: 
     origin: { workspaceOf, room, now },
     workspaces,
     log,
+    fetch: settings.fetch,
+    apiUrl: settings.apiUrl,
     answerMs,
     seen: createSeen(),
     work: createWork(),

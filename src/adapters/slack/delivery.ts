@@ -20,6 +20,7 @@ export function deliveryOf(origin: Origin, body: Loose): Delivery {
     channel: channelOf(body),
     via: origin.room ? 'room' : 'slack',
     claim: claimOf(body),
+    files: filesOf(body),
     ...chosenOf(origin, body)
   }
 }
@@ -34,6 +35,12 @@ function teamOf(body: Loose): string {
     textAt(body, 'user', 'team_id') ??
     ''
   )
+}
+
+/** Files of the message that was sent, or that a shortcut was picked on. */
+function filesOf(body: Loose): readonly string[] {
+  const files = at(body, 'event', 'files') ?? at(body, 'message', 'files')
+  return Array.isArray(files) ? files.flatMap((file) => textAt(file, 'id') ?? []) : []
 }
 
 function channelOf(body: Loose): string | null {

@@ -20,6 +20,12 @@ const descriptions: Readonly<Record<Own, string>> = {
   site: 'Show or set a site'
 }
 
+/** On any message: the photo in it goes with the form. */
+export const messageShortcuts = [
+  { callbackId: 'form:void', name: 'Log a void', description: 'Opens the form for a failed probe spot, with the photo of the message' },
+  { callbackId: 'form:punch', name: 'Add to punch list', description: 'Something left to mend, with the photo of the message' }
+] as const
+
 const longestHint = 100
 
 /** Bot scopes, the least that works, each with its reason: what is not in the code is not asked for. */
@@ -27,6 +33,8 @@ export const scopes = [
   { scope: 'commands', why: 'slash commands' },
   { scope: 'chat:write', why: 'answers, and the posts of the day' },
   { scope: 'app_mentions:read', why: 'the same words after a mention' },
+  { scope: 'files:read', why: 'photos of voids, seals and the punch list, when a person adds one' },
+  { scope: 'files:write', why: 'pictures and records that go with answers and posts' },
   { scope: 'im:history', why: 'the same words in a direct message' },
   { scope: 'channels:history', why: 'looking up whether a post of unknown fate is there, before it is sent again' },
   { scope: 'groups:history', why: 'the same look in a private channel' }
@@ -52,7 +60,13 @@ export function manifestOf(url: string | null) {
     features: {
       app_home: { home_tab_enabled: true, messages_tab_enabled: true, messages_tab_read_only_enabled: false },
       bot_user: { display_name: 'Seamhand', always_online: true },
-      slash_commands: slashCommands(endpoint)
+      slash_commands: slashCommands(endpoint),
+      shortcuts: messageShortcuts.map(({ callbackId, name, description }) => ({
+        name,
+        type: 'message' as const,
+        callback_id: callbackId,
+        description
+      }))
     },
     oauth_config: {
       ...(endpoint === null ? {} : { redirect_urls: [`${base}/slack/oauth_redirect`] }),

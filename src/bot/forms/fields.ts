@@ -20,6 +20,11 @@ export function choiceField(block: string, label: string, options: readonly (rea
   return { ...input(block, label, optional), element: { type: 'radio_buttons', action_id: 'value', options: options.map(option) } }
 }
 
+/** Photos as the phone takes them; a HEIC is turned into a JPEG by most pickers where only these are asked for. */
+export function photosField(label: string): InputBlock {
+  return { ...input('photos', label, true), element: { type: 'file_input', action_id: 'value', filetypes: ['jpg', 'jpeg', 'png'], max_files: 5 } }
+}
+
 export function dateField(block: string, label: string): InputBlock {
   return { ...input(block, label, true), element: { type: 'datepicker', action_id: 'value' } }
 }

@@ -33,6 +33,11 @@ export function ticked(values: FormValues, block: string): readonly string[] {
   return typeof value === 'string' ? [value] : value
 }
 
+/** Photos that were picked: `photo F0123` each. */
+export function photosOf(values: FormValues): readonly Phrase[] {
+  return ticked(values, 'photos').map((file) => ({ block: 'photos', words: `photo ${file}` }))
+}
+
 /** `label value` where the field was filled. */
 export function labelled(values: FormValues, block: string, label: string, unit = ''): readonly Phrase[] {
   const value = textOf(values, block)

@@ -1,8 +1,8 @@
-import { choiceField, numberField, ticksField } from './fields.js'
-import { type Form, labelled, type Phrase, textOf, ticked } from './form.js'
+import { choiceField, numberField, photosField, ticksField } from './fields.js'
+import { type Form, labelled, type Phrase, photosOf, textOf, ticked } from './form.js'
 
 const places = ['lap', 'end', 'strip', 'patch'] as const
-const causes = ['wet', 'dirty', 'cold', 'scorched', 'wrinkled', 'uneven'] as const
+const causes = ['wet', 'dirty', 'cold', 'scorched', 'wrinkled', 'uneven', 'foam'] as const
 
 /** A failed probe spot. */
 export const voidForm: Form = {
@@ -21,13 +21,15 @@ export const voidForm: Form = {
       'cause',
       f.cause,
       causes.map((cause) => [cause, f[cause]])
-    )
+    ),
+    photosField(f.photos)
   ],
   phrases: (values, units) => [
     ...labelled(values, 'course', 'course'),
     { block: 'on', words: textOf(values, 'on') },
     ...labelled(values, 'distance', 'at', units === 'us' ? 'ft' : 'm'),
     ...labelled(values, 'length', 'long', units === 'us' ? 'in' : 'mm'),
-    ...ticked(values, 'cause').map((words): Phrase => ({ block: 'cause', words }))
+    ...ticked(values, 'cause').map((words): Phrase => ({ block: 'cause', words })),
+    ...photosOf(values)
   ]
 }

@@ -39,7 +39,16 @@ function nextSteps(reply: Reply, site: string): Button[] {
   if (command === 'day')
     return 'start' in (reply.numbers as object) ? [formButton('checklist', site, lang, true), formButton('readings', site, lang, false)] : []
   if (command === 'weld') return reply.outcome === 'go' ? [] : [formButton('coupon', site, lang, true)]
+  const form = closingForm(reply)
+  if (form !== null) return [formButton(form, site, lang, true)]
+  if (command === 'fire') return reply.outcome === 'unknown' ? [sayButton('fireDone', 'fire done', site, lang, true)] : []
   return command === 'probe' ? probeSteps(reply.numbers as Readonly<Record<string, Json>>, site, lang) : []
+}
+
+/** The form that states what an answer about closing up still wants. */
+function closingForm({ command, outcome }: Reply): 'seal' | 'detail' | 'punch' | null {
+  if (command === 'punch') return 'punch'
+  return outcome !== 'go' && (command === 'seal' || command === 'detail') ? command : null
 }
 
 function isUnknown(finding: Json, group: string): boolean {
@@ -51,7 +60,8 @@ function isUnknown(finding: Json, group: string): boolean {
 function probeSteps(numbers: Readonly<Record<string, Json>>, site: string, lang: Lang): Button[] {
   const { void: number, state } = numbers
   if (typeof number !== 'number') return [formButton('void', site, lang, true)]
-  if (state === 'open') return [sayButton('fixed', `probe ${number} fixed`, site, lang, true)]
+  const patched = sayButton('patched', `probe ${number} fixed patch`, site, lang, true)
+  if (state === 'open') return typeof numbers.patchMm === 'number' ? [patched] : [sayButton('fixed', `probe ${number} fixed`, site, lang, true)]
   if (state !== 'repaired') return []
   return [sayButton('passed', `probe ${number} passed`, site, lang, true), sayButton('failed', `probe ${number} failed`, site, lang, false)]
 }
@@ -64,8 +74,8 @@ export function sayButton(name: ButtonName, words: string, site: string, lang: L
   return button(`say:${name}`, texts[lang].talk.buttons[name], buttonValue(site, words), primary)
 }
 
-export function formButton(form: FormId, site: string, lang: Lang, primary: boolean): Button {
-  return button(`form:${form}`, texts[lang].talk.buttons[form], buttonValue(site, form), primary)
+export function formButton(form: FormId, site: string, lang: Lang, primary: boolean, files: readonly string[] = []): Button {
+  return button(`form:${form}`, texts[lang].talk.buttons[form], buttonValue(site, [form, ...files].join('|')), primary)
 }
 
 function button(actionId: string, label: string, value: string, primary: boolean): Button {

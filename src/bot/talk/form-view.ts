@@ -10,6 +10,8 @@ export interface FormContext {
   readonly channel: string | null
   readonly lang: Lang
   readonly units: Units
+  /** Photos of the message that the form was opened from. */
+  readonly files: readonly string[]
 }
 
 /** A form as the chat shows it. */
@@ -23,8 +25,14 @@ export function formView(id: FormId, context: FormContext): ModalView {
     title: plain(talk.forms[id]),
     submit: plain(talk.send),
     close: plain(talk.cancel),
-    blocks: forms[id].blocks(talk, context.units)
+    blocks: [...comingPhotos(context), ...forms[id].blocks(talk, context.units)]
   }
+}
+
+/** Says that the photos of the message come along. */
+function comingPhotos({ files, lang }: FormContext): ModalView['blocks'] {
+  if (files.length === 0) return []
+  return [{ type: 'section', text: { type: 'plain_text', text: texts[lang].closing.photo.along(files.length), emoji: false } }]
 }
 
 /** Reads back what a form carried; null when it is not ours. */
@@ -36,7 +44,8 @@ export function readContext(metadata: string): FormContext | null {
       site: read.site,
       channel: typeof read.channel === 'string' ? read.channel : null,
       lang: read.lang,
-      units: read.units === 'us' ? 'us' : 'metric'
+      units: read.units === 'us' ? 'us' : 'metric',
+      files: Array.isArray(read.files) ? read.files.filter((file): file is string => typeof file === 'string' && /^F\w{1,30}$/.test(file)) : []
     }
   } catch {
     return null

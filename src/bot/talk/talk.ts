@@ -3,6 +3,8 @@ import type { Instant } from '../../core/instant.js'
 import type { Via } from '../../core/log/entry.js'
 import type { Lang, Units } from '../answer.js'
 import type { DrawnFile } from '../papers/paper.js'
+import type { FetchedPhoto } from '../photos/fetched.js'
+import type { WantedPhoto } from '../photos/wanted.js'
 
 /** Who sent what, from where: what a transport makes of a payload, before anybody has thought about it. */
 export interface Delivery {
@@ -14,6 +16,8 @@ export interface Delivery {
   readonly at: Instant
   /** Unique per delivery: a second one gets the first one's reply and has no second effect. Null: harmless to repeat. */
   readonly claim: string | null
+  /** Files that came with the message, by their ids at the chat service. */
+  readonly files?: readonly string[]
   /** Chosen for this message only (the page of the local room); null: the person's, else the site's. */
   readonly lang: Lang | null
   readonly units: Units | null
@@ -26,6 +30,8 @@ export interface Message {
   readonly to: 'channel' | 'asker'
   /** Files that follow the message to where it went. */
   readonly files: readonly DrawnFile[]
+  /** Photos that it named: fetched once it has left, then `Talk.photo`. */
+  readonly photos?: readonly WantedPhoto[]
 }
 
 /** What a button does. */
@@ -49,6 +55,10 @@ export type FormValues = Readonly<Record<string, string | readonly string[] | nu
 export interface Talk {
   say(delivery: Delivery, text: string): Promise<Message>
   press(delivery: Delivery, actionId: string, value: string): Promise<Pressed>
+  /** A shortcut picked on a message, whose files are the delivery's. */
+  shortcut(delivery: Delivery, callbackId: string): Promise<Pressed>
+  /** Keeps a photo that was fetched, or says why not. */
+  photo(delivery: Delivery, wanted: WantedPhoto, fetched: FetchedPhoto): Promise<Message>
   submit(delivery: Delivery, callbackId: string, metadata: string, values: FormValues): Promise<Submitted>
   home(delivery: Delivery): Promise<HomeView>
   /** The message for a delivery that failed before anything could answer it. */

@@ -92,7 +92,8 @@ export interface PhotoWords {
   punch(number: number): string
   readonly problems: Readonly<Record<PhotoProblem | 'away' | 'not-found' | 'gone', string>>
   notKept(why: string): string
-  readonly coming: string
+  readonly alone: string
+  along(count: number): string
 }
 
 /** Everything that is said of mending and closing up. */

@@ -1,4 +1,5 @@
 import type { FormId } from '../forms/form-id.js'
+import type { ClosingWords } from './closing-words.js'
 
 /** Labels of a form's fields and choices: every one that a form may use. */
 export interface FieldWords {
@@ -59,11 +60,34 @@ export interface FieldWords {
   readonly wet: string
   readonly dirty: string
   readonly cold: string
+  readonly photos: string
+  readonly foam: string
+  readonly edge: string
+  readonly method: string
+  readonly tape: string
+  readonly mastic: string
+  readonly welded: string
+  readonly weighed: string
+  readonly checks: string
+  readonly drainsOpen: string
+  readonly rolled: string
+  readonly by: string
+  readonly details: string
+  readonly corners: string
+  readonly pipes: string
+  readonly drains: string
+  readonly terminations: string
+  readonly cutEdges: string
+  readonly tSteps: string
+  readonly text: string
 }
 
 /** What a conversation says beside answers: buttons, forms, home, and what goes wrong on the way. */
 export interface TalkWords {
-  readonly buttons: Readonly<Record<'undo' | 'checklist' | 'readings' | 'coupon' | 'void' | 'fixed' | 'passed' | 'failed' | 'spray' | 'list', string>>
+  readonly buttons: Readonly<
+    Record<'undo' | 'checklist' | 'readings' | 'coupon' | 'void' | 'fixed' | 'passed' | 'failed' | 'spray' | 'list', string>
+  > &
+    ClosingWords['buttons']
   /** At most 24 characters each. */
   readonly forms: Readonly<Record<FormId, string>>
   readonly send: string

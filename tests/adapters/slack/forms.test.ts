@@ -115,18 +115,18 @@ describe('buttons', () => {
     expect((await until(() => bot.service.of('chat.postMessage')[0])).args).toMatchObject({ channel: 'U1' })
   })
 
-  it('hands a message shortcut on with the text of the message', async () => {
+  it('hands a message shortcut on with the photos of the message', async () => {
     await bot.deliver(
       interaction({
         type: 'message_action',
         callback_id: 'form:void',
-        message: { text: 'look here' },
+        message: { text: 'look here', files: [{ id: 'F1' }, { id: 'F2' }, { name: 'no id' }] },
         channel: { id: 'C1' },
         response_url: bot.service.hook
       })
     )
     await until(() => bot.service.of('views.open')[0])
-    expect(bot.talk.heard[0]?.args).toEqual(['form:void', 'look here'])
+    expect(bot.talk.heard[0]).toMatchObject({ what: 'shortcut', args: ['form:void'], delivery: { files: ['F1', 'F2'], channel: 'C1' } })
   })
 })
 

@@ -109,7 +109,8 @@ function bodyOf(message) {
 function footOf(message) {
   if (message.user === 'room' || message.typed || message.onlyFor !== null) return null
   const reply = message.thread === null ? make('button', { type: 'button', class: 'small', onclick: () => onReply(message.ts, plain(message.text).slice(0, 60)) }, 'Reply') : null
-  const more = shortcuts.map((one) => make('button', { type: 'button', class: 'small', onclick: () => attempt(() => post('/room/press', { ts: message.ts, shortcut: one.callbackId })) }, one.name))
+  // In the service a shortcut hides in the menu of every message; here it stands where there is a photo to take along.
+  const more = (message.files.length === 0 ? [] : shortcuts).map((one) => make('button', { type: 'button', class: 'small', onclick: () => attempt(() => post('/room/press', { ts: message.ts, shortcut: one.callbackId })) }, one.name))
   return reply === null && more.length === 0 ? null : make('footer', {}, ...(reply === null ? more : [reply, ...more]))
 }
 `

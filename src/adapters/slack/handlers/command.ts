@@ -2,6 +2,7 @@ import type { Message } from '../../../bot/talk/talk.js'
 import { deliveryOf } from '../delivery.js'
 import { type Loose, textAt } from '../loose.js'
 import { replyOf } from '../out.js'
+import { bringPhotos } from '../photos.js'
 import { commandText } from '../text.js'
 import { within } from '../work.js'
 import type { Ack, Context } from './context.js'
@@ -17,7 +18,10 @@ export async function onCommand(context: Context, body: Loose, ack: Ack): Promis
   const soon = await within(said, context.answerMs)
   if (soon !== 'late') {
     await ack(replyOf(soon.value))
-    if (first) await context.out.share(delivery, body, soon.value)
+    if (first) {
+      await context.out.share(delivery, body, soon.value)
+      await bringPhotos(context, delivery, soon.value)
+    }
   } else {
     await ack(replyOf({ ...talk.working(delivery), to: 'asker' }))
     await answerLate(context, delivery, body, said, first)

@@ -16,6 +16,9 @@ export interface Context {
   readonly seen: Seen
   readonly work: Work
   readonly log: SlackLog
+  readonly fetch: typeof globalThis.fetch
+  /** Where the service's API is. */
+  readonly apiUrl: string
   /** Milliseconds after which the reply says that the answer will follow. */
   readonly answerMs: number
   /** Who has looked at their home since the start, as `WORKSPACE USER`: theirs is kept fresh. */

@@ -1,3 +1,4 @@
+import type { Delivery } from '../../../bot/talk/talk.js'
 import { deliveryOf } from '../delivery.js'
 import { at, type Loose, textAt } from '../loose.js'
 import { typedText, withoutMention } from '../text.js'
@@ -39,8 +40,14 @@ async function spoken(context: Context, body: Loose, type: string): Promise<void
   const first = seen.first(delivery.claim)
   if (!first) return
   const text = typedText(withoutMention(textAt(event, 'text') ?? '', botUserId))
-  await answerLate(context, delivery, body, talk.say(delivery, text === '' ? 'help' : text.replace(/^\//, '')), first)
+  await answerLate(context, delivery, body, talk.say(delivery, wordsOf(text, delivery)), first)
   refreshHome(context, delivery)
+}
+
+/** Nothing but the name asks for help; nothing but photos asks what they show. */
+function wordsOf(text: string, { files }: Delivery): string {
+  if (text !== '') return text.replace(/^\//, '')
+  return files !== undefined && files.length > 0 ? '' : 'help'
 }
 
 /** Not the bot's own, not another bot's, not the echo of an edit or a deletion: an answer to those never ends. */

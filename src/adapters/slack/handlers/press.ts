@@ -2,6 +2,7 @@ import type { ModalView } from '@slack/types'
 import type { Delivery, Pressed } from '../../../bot/talk/talk.js'
 import { deliveryOf } from '../delivery.js'
 import { at, type Loose, textAt } from '../loose.js'
+import { bringPhotos } from '../photos.js'
 import { describe } from '../problem.js'
 import { pressedValue } from '../values.js'
 import { within } from '../work.js'
@@ -14,16 +15,21 @@ export function onPress(context: Context, body: Loose, ack: Ack): Promise<void> 
   return press(context, body, ack, textAt(action, 'action_id') ?? '', pressedValue(action))
 }
 
-/** A message shortcut: the message's text is the value. */
+/** A message shortcut: the photos of the message go with it. */
 export function onShortcut(context: Context, body: Loose, ack: Ack): Promise<void> {
-  return press(context, body, ack, textAt(body, 'callback_id') ?? '', textAt(body, 'message', 'text') ?? '')
+  const delivery = deliveryOf(context.origin, body)
+  return act(context, delivery, body, ack, () => context.talk.shortcut(delivery, textAt(body, 'callback_id') ?? ''))
 }
 
-async function press(context: Context, body: Loose, ack: Ack, actionId: string, value: string): Promise<void> {
-  const { origin, out, seen, talk } = context
-  const delivery = deliveryOf(origin, body)
+function press(context: Context, body: Loose, ack: Ack, actionId: string, value: string): Promise<void> {
+  const delivery = deliveryOf(context.origin, body)
+  return act(context, delivery, body, ack, () => context.talk.press(delivery, actionId, value))
+}
+
+async function act(context: Context, delivery: Delivery, body: Loose, ack: Ack, run: () => Promise<Pressed>): Promise<void> {
+  const { out, seen, talk } = context
   const first = seen.first(delivery.claim)
-  const pressed = talk.press(delivery, actionId, value)
+  const pressed = run()
   const soon = await within(pressed, context.answerMs)
   if (soon !== 'late') {
     // The trigger of a form lives 3 s: it is spent before anything else is waited for.
@@ -40,8 +46,8 @@ async function press(context: Context, body: Loose, ack: Ack, actionId: string, 
 async function finish(context: Context, delivery: Delivery, body: Loose, pressed: Pressed): Promise<void> {
   const { out, seen, talk } = context
   if (pressed.kind === 'message') {
-    if (!(await out.answer(delivery, body, pressed.message))) seen.forget(delivery.claim)
-    return
+    if (!(await out.answer(delivery, body, pressed.message))) return seen.forget(delivery.claim)
+    return bringPhotos(context, delivery, pressed.message)
   }
   const problem = await openForm(context, delivery, body, pressed.view)
   if (problem !== null) await out.answer(delivery, body, talk.failed(delivery, problem))

@@ -1,6 +1,7 @@
 import type { Delivery, Submitted } from '../../../bot/talk/talk.js'
 import { deliveryOf } from '../delivery.js'
 import { type Loose, textAt } from '../loose.js'
+import { bringPhotos } from '../photos.js'
 import { formValues } from '../values.js'
 import { within } from '../work.js'
 import type { Ack, Context } from './context.js'
@@ -25,7 +26,8 @@ export async function onSubmit(context: Context, body: Loose, ack: Ack): Promise
   refreshHome(context, delivery)
 }
 
-async function finish({ out, seen }: Context, delivery: Delivery, result: Submitted): Promise<void> {
+async function finish(context: Context, delivery: Delivery, result: Submitted): Promise<void> {
+  const { out, seen } = context
   const said =
     result.kind === 'errors'
       ? // The form is closed: what was wrong is all that can still be said, and nothing was logged.
@@ -38,4 +40,5 @@ async function finish({ out, seen }: Context, delivery: Delivery, result: Submit
           result.message
         )
   if (!said) seen.forget(delivery.claim)
+  else if (result.kind === 'message') await bringPhotos(context, delivery, result.message, result.channel ?? delivery.channel)
 }

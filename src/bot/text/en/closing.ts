@@ -89,7 +89,8 @@ export const closing: ClosingWords = {
       gone: 'what it shows was undone'
     },
     notKept: (why) => `The photo was not kept: ${why}. What was said stands.`,
-    coming: 'photo on its way'
+    alone: 'A photo alone says nothing yet: what does it show?',
+    along: (count) => counted('en', count, { one: 'photo comes along', other: 'photos come along' })
   },
   since: (state, at) => `${state} since ${at}`,
   findings: {

@@ -1,8 +1,10 @@
 import { plural } from '../plural.js'
 import type { TalkWords } from '../talk-words.js'
+import { closing } from './closing.js'
 
 export const talk: TalkWords = {
   buttons: {
+    ...closing.buttons,
     undo: 'Undo',
     checklist: 'State the checklist',
     readings: 'Enter readings',
@@ -14,7 +16,15 @@ export const talk: TalkWords = {
     spray: 'Can we spray now?',
     list: 'List voids'
   },
-  forms: { checklist: 'Before spraying', readings: 'Readings', coupon: 'Weld coupon', void: 'Failed probe spot' },
+  forms: {
+    checklist: 'Before spraying',
+    readings: 'Readings',
+    coupon: 'Weld coupon',
+    void: 'Failed probe spot',
+    seal: 'Night seal',
+    detail: 'Details',
+    punch: 'Punch list'
+  },
   send: 'Log it',
   cancel: 'Cancel',
   fields: {
@@ -74,7 +84,27 @@ export const talk: TalkWords = {
     cause: 'Cause seen',
     wet: 'Wet',
     dirty: 'Dirty',
-    cold: 'Cold weld'
+    cold: 'Cold weld',
+    photos: 'Photos',
+    foam: 'Foam in the lap',
+    edge: 'Open edge',
+    method: 'Sealed how',
+    tape: 'Tape',
+    mastic: 'Mastic',
+    welded: 'Welded',
+    weighed: 'Weighed down',
+    checks: 'Looked at',
+    drainsOpen: 'Drains open',
+    rolled: 'Loose sheets rolled or weighed down',
+    by: 'Who sealed it',
+    details: 'Looked at and good',
+    corners: 'Corners',
+    pipes: 'Pipes',
+    drains: 'Drains',
+    terminations: 'Terminations',
+    cutEdges: 'Cut edges',
+    tSteps: 'T-steps',
+    text: 'What is to mend, and where'
   },
   working: 'Working on it: not logged yet. The answer follows here.',
   failed: (ref) => `Something broke on our side. Nothing was logged. Say it again; if it stays, tell your supervisor this reference: ${ref}`,

@@ -89,7 +89,8 @@ export const closing: ClosingWords = {
       gone: 'lo que muestra se deshizo'
     },
     notKept: (why) => `La foto no se guardó: ${why}. Lo dicho queda anotado.`,
-    coming: 'foto en camino'
+    alone: 'Una foto sola aún no dice nada: ¿qué muestra?',
+    along: (count) => counted('es', count, { one: 'foto va con esto', many: 'de fotos van con esto', other: 'fotos van con esto' })
   },
   since: (state, at) => `${state} desde ${at}`,
   findings: {

@@ -1,8 +1,10 @@
 import { plural } from '../plural.js'
 import type { TalkWords } from '../talk-words.js'
+import { closing } from './closing.js'
 
 export const talk: TalkWords = {
   buttons: {
+    ...closing.buttons,
     undo: 'Deshacer',
     checklist: 'Declarar la lista',
     readings: 'Anotar lecturas',
@@ -14,7 +16,15 @@ export const talk: TalkWords = {
     spray: '¿Podemos rociar ya?',
     list: 'Lista de fallas'
   },
-  forms: { checklist: 'Antes de rociar', readings: 'Lecturas', coupon: 'Probeta de soldadura', void: 'Falla con el punzón' },
+  forms: {
+    checklist: 'Antes de rociar',
+    readings: 'Lecturas',
+    coupon: 'Probeta de soldadura',
+    void: 'Falla con el punzón',
+    seal: 'Cierre del día',
+    detail: 'Detalles',
+    punch: 'Pendientes'
+  },
   send: 'Anotar',
   cancel: 'Cancelar',
   fields: {
@@ -74,7 +84,27 @@ export const talk: TalkWords = {
     cause: 'Causa vista',
     wet: 'Mojado',
     dirty: 'Sucio',
-    cold: 'Soldadura fría'
+    cold: 'Soldadura fría',
+    photos: 'Fotos',
+    foam: 'Espuma en el traslape',
+    edge: 'Borde abierto',
+    method: 'Cómo se cerró',
+    tape: 'Cinta',
+    mastic: 'Masilla',
+    welded: 'Soldado',
+    weighed: 'Lastrado',
+    checks: 'Revisado',
+    drainsOpen: 'Desagües abiertos',
+    rolled: 'Láminas sueltas enrolladas o lastradas',
+    by: 'Quién lo cerró',
+    details: 'Revisados y bien',
+    corners: 'Esquinas',
+    pipes: 'Tubos',
+    drains: 'Desagües',
+    terminations: 'Remates',
+    cutEdges: 'Bordes cortados',
+    tSteps: 'Escalones en T',
+    text: 'Qué hay que reparar y dónde'
   },
   working: 'En ello: aún no se ha anotado nada. La respuesta llega aquí.',
   failed: (ref) =>

@@ -89,7 +89,8 @@ export const closing: ClosingWords = {
       gone: 'ce qu’elle montre a été annulé'
     },
     notKept: (why) => `La photo n’a pas été gardée : ${why}. Ce qui a été dit reste noté.`,
-    coming: 'photo en route'
+    alone: 'Une photo seule ne dit rien encore : que montre-t-elle ?',
+    along: (count) => counted('fr', count, { one: 'photo jointe', many: 'de photos jointes', other: 'photos jointes' })
   },
   since: (state, at) => `${state} depuis ${at}`,
   findings: {

@@ -1,8 +1,10 @@
 import { plural } from '../plural.js'
 import type { TalkWords } from '../talk-words.js'
+import { closing } from './closing.js'
 
 export const talk: TalkWords = {
   buttons: {
+    ...closing.buttons,
     undo: 'Annuler',
     checklist: 'Déclarer la liste',
     readings: 'Noter des mesures',
@@ -14,7 +16,15 @@ export const talk: TalkWords = {
     spray: 'On peut pulvériser ?',
     list: 'Liste des défauts'
   },
-  forms: { checklist: 'Avant de pulvériser', readings: 'Mesures', coupon: 'Éprouvette de soudure', void: 'Défaut au sondage' },
+  forms: {
+    checklist: 'Avant de pulvériser',
+    readings: 'Mesures',
+    coupon: 'Éprouvette de soudure',
+    void: 'Défaut au sondage',
+    seal: 'Joint de nuit',
+    detail: 'Détails',
+    punch: 'Réserves'
+  },
   send: 'Noter',
   cancel: 'Fermer',
   fields: {
@@ -74,7 +84,27 @@ export const talk: TalkWords = {
     cause: 'Cause vue',
     wet: 'Mouillé',
     dirty: 'Sale',
-    cold: 'Soudure froide'
+    cold: 'Soudure froide',
+    photos: 'Photos',
+    foam: 'Mousse dans le recouvrement',
+    edge: 'Bord ouvert',
+    method: 'Fermé comment',
+    tape: 'Ruban',
+    mastic: 'Mastic',
+    welded: 'Soudé',
+    weighed: 'Lesté',
+    checks: 'Regardé',
+    drainsOpen: 'Évacuations ouvertes',
+    rolled: 'Feuilles volantes enroulées ou lestées',
+    by: 'Qui l’a fermé',
+    details: 'Regardés et bons',
+    corners: 'Angles',
+    pipes: 'Tuyaux',
+    drains: 'Évacuations',
+    terminations: 'Arrêts',
+    cutEdges: 'Bords coupés',
+    tSteps: 'Décrochements en T',
+    text: 'Ce qui est à réparer, et où'
   },
   working: 'En cours : rien n’est encore noté. La réponse suit ici.',
   failed: (ref) => `Une panne de notre côté. Rien n’a été noté. Redites-le ; si cela dure, donnez cette référence à votre chef : ${ref}`,
