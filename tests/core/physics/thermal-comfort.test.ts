@@ -61,11 +61,11 @@ describe('the heat index of a general library', () => {
 })
 
 describe('the saturation pressure of a general library', () => {
-  // Both are Hyland and Wexler's as in the ASHRAE Handbook; below 0 °C the library has ice alone.
+  // Both are Hyland and Wexler's as in the ASHRAE Handbook; the library rounds to 0.1 Pa, and has ice alone below 0 °C.
   test.each([
-    ['over water', grid(0, 60, 2.5), saturationWaterPa, 1e-6],
-    ['over ice', grid(-40, -2.5, 2.5), saturationIcePa, 1e-6]
-  ] as const)('%s', (_, list, ours, share) => {
-    for (const c of list) expect(Math.abs(ours(c) / p_sat(c) - 1), `${c} °C: ${ours(c)} against ${p_sat(c)} Pa`).toBeLessThan(share)
+    ['over water', grid(0, 60, 2.5), saturationWaterPa],
+    ['over ice', grid(-40, -2.5, 2.5), saturationIcePa]
+  ] as const)('%s', (_, list, ours) => {
+    for (const c of list) expect(Math.abs(ours(c) - p_sat(c)), `${c} °C: ${ours(c)} against ${p_sat(c)} Pa`).toBeLessThan(0.0501)
   })
 })
