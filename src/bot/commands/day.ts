@@ -20,7 +20,7 @@ export async function day(said: Extract<Said, { command: 'day' }>, { session, sh
   const memory = await remember(session)
   const roof = roofOf(memory, forecast, sheet, now)
   const seen = outlook(memory, forecast, sheet, date, now, roof)
-  const warmMin = warmMinOf(memory.kit, { settings, sheet, forecast, boxC: null, now })
+  const warmMin = warmMinOf(memory.kit, { settings, sheet, forecast, boxC: null, learned: memory.site.learned ?? null, now })
   const plan = dayPlan(seen, { memory, sheet, now, warmMin })
   const { outcome, binding } = seen.activities.spray
   return told({

@@ -22,9 +22,10 @@ export async function kit(said: Extract<Said, { command: 'kit' }>, on: OnSite, a
   const { isoC, resinC } = facts.kit
   const state = (await session.state(`kit:${name}`)) ?? emptyKit(name)
   const { settings, now } = session
+  const learned = ((await session.state('site')) ?? emptySite).learned ?? null
   const all = await allKits(on)
   const boxC = all.find((each) => each.place?.value === 'box' && each.placeC !== null)?.placeC ?? null
-  const times = timesOfKit(state, { settings, sheet: on.sheet, forecast: on.forecast, boxC, now })
+  const times = timesOfKit(state, { settings, sheet: on.sheet, forecast: on.forecast, boxC, learned, now })
   return told({
     command: 'kit',
     outcome: worst(findings.map(({ outcome }) => outcome)),
@@ -37,8 +38,11 @@ export async function kit(said: Extract<Said, { command: 'kit' }>, on: OnSite, a
       meanC: times.meanC,
       coreC: times.coreC,
       readyAt: iso(times.readyAt),
+      likelyAt: iso(times.likelyAt),
       coldAt: iso(times.coldAt),
       startBy: iso(times.startBy),
+      mixing: learned?.mixing ?? on.sheet.kit.mixing,
+      learnedFrom: learned?.pairs ?? 0,
       kits: all.map(shownKit)
     }
   })

@@ -1,6 +1,7 @@
 import { localDate } from '../../core/instant.js'
 import { type KitTimes, kitTimes } from '../../core/kits/schedule.js'
 import type { LimitsSheet } from '../../core/limits/sheet.js'
+import type { LearnedMixing } from '../../core/log/data.js'
 import type { KitState, PartReading } from '../../core/log/states/kit.js'
 import { firstInstantAt } from '../../core/schedule.js'
 import type { SiteSettings } from '../../core/site.js'
@@ -9,7 +10,7 @@ import type { Forecast } from '../../core/weather/forecast.js'
 
 const dayS = 86_400
 
-const unknown: KitTimes = { shellC: null, meanC: null, coreC: null, readyAt: null, coldAt: null, hotAt: null, startBy: null }
+const unknown: KitTimes = { shellC: null, meanC: null, coreC: null, readyAt: null, likelyAt: null, coldAt: null, hotAt: null, startBy: null }
 
 /** What the times of a kit follow from besides the kit. */
 export interface KitSurroundings {
@@ -18,6 +19,8 @@ export interface KitSurroundings {
   readonly forecast: Forecast | null
   /** Temperature last stated for a box of the site, °C; null: none was. */
   readonly boxC: number | null
+  /** How kits of the site warm, where that was learned from readings. */
+  readonly learned: LearnedMixing | null
   readonly now: number
 }
 
@@ -37,6 +40,7 @@ export function timesOfKit(kit: KitState, around: KitSurroundings): KitTimes {
   return {
     ...colder,
     readyAt,
+    likelyAt: one.likelyAt === null || other.likelyAt === null ? null : Math.max(one.likelyAt, other.likelyAt),
     coldAt: earliest(together.map(({ coldAt }) => coldAt)),
     hotAt: earliest(alone.map(({ hotAt }) => hotAt)),
     startBy: earliest(alone.map(({ startBy }) => startBy))
@@ -53,11 +57,11 @@ function placeOf(kit: KitState): NonNullable<KitState['place']>['value'] {
 }
 
 /** A kit is taken to have stayed as it was read until it was put where it is; one whose place was never said stands on the deck. */
-function timesOfPart(kit: KitState, part: PartReading, readyBy: number | null, { sheet, forecast, boxC, now }: KitSurroundings): KitTimes {
+function timesOfPart(kit: KitState, part: PartReading, readyBy: number | null, { sheet, forecast, boxC, learned, now }: KitSurroundings): KitTimes {
   const { min, max, unit } = sheet.limits.kitTemperature
   const inC = (bound: number | null) => (bound === null ? null : convert(bound, unit, 'C'))
   return kitTimes({
-    kit: sheet.kit,
+    kit: { ...sheet.kit, mixing: learned?.mixing ?? sheet.kit.mixing },
     cartonM2KW: sheet.kit.cartonM2KW,
     reading: { at: Math.max(part.at, Math.min(kit.place?.at ?? part.at, now)), c: part.value },
     place: placeOf(kit),

@@ -4,6 +4,7 @@ import { emptySite } from '../../core/log/states/site.js'
 import type { OnSite } from '../context.js'
 import { firstKit } from '../session/remember.js'
 import type { KitSaid } from '../words/said.js'
+import { learnedBy } from './learned.js'
 
 /** Logs what was read and stated, if anything was. */
 export async function logFacts({ session }: OnSite, reading: ReadingData, statement: StatementData, at: number): Promise<void> {
@@ -13,8 +14,10 @@ export async function logFacts({ session }: OnSite, reading: ReadingData, statem
 }
 
 /** Logs what was said of a kit; without a name it is the kit last named. Its name. */
-export async function logKit({ session }: OnSite, kit: KitSaid, at: number): Promise<string> {
+export async function logKit(on: OnSite, kit: KitSaid, at: number): Promise<string> {
+  const { session } = on
   const name = kit.name ?? ((await session.state('site')) ?? emptySite).kit ?? firstKit
-  await session.log('kit', `kit:${name}`, kit.data, at)
+  const learned = await learnedBy(on, `kit:${name}`, kit.data, at)
+  await session.log('kit', `kit:${name}`, learned === null ? kit.data : { ...kit.data, learned }, at)
   return name
 }

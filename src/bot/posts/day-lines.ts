@@ -27,7 +27,7 @@ export function dayHead(on: PostOn, day: Outlook, how: How, text: Text): string 
  */
 export function plannedLines(on: PostOn, day: Outlook, about: Instant, how: How, text: Text): readonly string[] {
   const { memory, forecast, sheet, settings, now } = on
-  const warmMin = warmMinOf(memory.kit, { settings, sheet, forecast, boxC: null, now })
+  const warmMin = warmMinOf(memory.kit, { settings, sheet, forecast, boxC: null, learned: memory.site.learned ?? null, now })
   const plan = dayPlan(day, { memory, sheet, now, warmMin })
   const numbers = dayNumbers({ day, plan, sun: sunEvents(settings, day.date) }, sheet)
   return [...planLines(numbers, about, now, how, text), ...dryLines(numbers, about, how, text)]

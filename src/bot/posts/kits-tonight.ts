@@ -24,7 +24,7 @@ function kitLine(kit: KitState, on: PostOn, how: How, text: Text): readonly stri
   const { settings, sheet, forecast, now } = on
   const said = (words: string) => [`${text.kit.name(escapeText(kit.name, 40))}${text.frame.colon}${words}`]
   if (kit.isoC === null && kit.resinC === null) return said(text.fixes['read:kit'])
-  const times = timesOfKit(kit, { settings, sheet, forecast, boxC: boxOf(on), now })
+  const times = timesOfKit(kit, { settings, sheet, forecast, boxC: boxOf(on), learned: on.memory.site.learned ?? null, now })
   const begins = nextBegin(on)
   const at = (instant: number) => clock(instant, now, how)
   if (kit.place?.value === 'box') return times.readyAt !== null && times.readyAt > begins ? said(text.kit.ready(at(times.readyAt))) : []

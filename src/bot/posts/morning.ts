@@ -6,6 +6,7 @@ import type { Text } from '../text/text.js'
 import type { How } from '../views/how.js'
 import { layOut } from '../views/page.js'
 import { dayCautions, dayHead, plannedLines } from './day-lines.js'
+import { kitNow } from './kit-now.js'
 import { bindingLines, hazardLines, kitLines, weatherLines, workLines } from './morning-lines.js'
 import type { Post, PostOn, Written } from './post.js'
 import { sourceNotes } from './small-print.js'
@@ -39,6 +40,7 @@ function knownLines(on: PostOn, day: Outlook, planned: readonly string[], how: H
     ...bindingLines(day, ['spray'], how, text),
     ...planned,
     ...weatherLines(day, how, text),
+    ...kitNow(on, how, text),
     ...kitLines(day, on.sheet, how, text),
     ...hazardLines(day, how, text)
   ]

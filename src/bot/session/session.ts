@@ -1,6 +1,7 @@
 import { type Instant, localDate, toIso } from '../../core/instant.js'
 import { type EntryType, entryId, type JsonObject } from '../../core/log/entry.js'
-import { addLast, type Folded, type Kind, refold, type States } from '../../core/log/fold.js'
+import { addLast, type Folded, type Kind, refold, type States, stepsOf } from '../../core/log/fold.js'
+import type { Step } from '../../core/log/states/noted.js'
 import { emptySite } from '../../core/log/states/site.js'
 import { touches } from '../../core/log/subjects.js'
 import type { SiteSettings } from '../../core/site.js'
@@ -29,6 +30,8 @@ export interface Session {
   /** As `state`, whatever its clock says: where the clock ran back, what was logged ahead of it counts too. */
   latest(subject: 'site'): Promise<States['site'] | null>
   latest<K extends Exclude<Kind, 'site'>>(subject: `${K}:${string}`): Promise<States[K] | null>
+  /** The entries of a subject as of `now`, undone ones left out and corrections applied, with what this session has collected. */
+  steps(subject: string): Promise<readonly Step[]>
   /** The same session with the states of an instant not later than now: for an entry that is dated back. */
   asOf(at: Instant): Session
   /** Collects an entry; its id. Nothing is written before the whole answer stands. */
@@ -60,10 +63,7 @@ export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
     return moved.has(subject) ? (moved.get(subject) ?? null) : (((await state(subject))?.state ?? null) as Folded | null)
   }
 
-  async function everyEntry(subject: string) {
-    const kept = await view.entriesOf(subject)
-    return [...kept.map(({ entry }) => entry), ...pending.filter((entry) => entry.touches.includes(subject))]
-  }
+  const everyEntry = (subject: string) => entriesWith(view, pending, subject)
 
   async function stateAt(subject: string, until: Instant) {
     const folded = await whole(subject)
@@ -84,7 +84,8 @@ export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
     return entryId(view.key.site, seq)
   }
 
-  const upTo = (until: Instant) => ({ now: until, state: ((subject: string) => stateAt(subject, until)) as Session['state'] })
+  const stepsAt = async (subject: string, until: Instant) => stepsOf(await everyEntry(subject), until)
+  const upTo = (until: Instant) => atInstant(until, stateAt, stepsAt)
   const session: Session = {
     ask,
     view,
@@ -106,6 +107,20 @@ export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
     })
   }
   return session
+}
+
+/** What a session sees of the log as of an instant. */
+function atInstant(
+  now: Instant,
+  state: (subject: string, until: Instant) => Promise<unknown>,
+  steps: (subject: string, until: Instant) => Promise<readonly Step[]>
+): Pick<Session, 'now' | 'state' | 'steps'> {
+  return { now, state: ((subject: string) => state(subject, now)) as Session['state'], steps: (subject) => steps(subject, now) }
+}
+
+async function entriesWith(view: SiteView, pending: readonly Pending[], subject: string) {
+  const kept = await view.entriesOf(subject)
+  return [...kept.map(({ entry }) => entry), ...pending.filter((entry) => entry.touches.includes(subject))]
 }
 
 /** Inside one transaction a row stays as it was read. */

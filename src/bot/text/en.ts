@@ -17,6 +17,7 @@ import { sheets } from './en/sheets.js'
 import { takeoff } from './en/takeoff.js'
 import { talk } from './en/talk.js'
 import { toSay } from './en/to-say.js'
+import { warming } from './en/warming.js'
 import { weld } from './en/weld.js'
 import { widths } from './en/widths.js'
 import type { Text } from './text.js'
@@ -43,6 +44,7 @@ export const en: Text = {
   usages,
   install,
   run,
+  warming,
   weld,
   widths
 }

@@ -18,6 +18,7 @@ import { takeoff } from './es/takeoff.js'
 import { talk } from './es/talk.js'
 import { toSay } from './es/to-say.js'
 import { usages } from './es/usages.js'
+import { warming } from './es/warming.js'
 import { weld } from './es/weld.js'
 import { widths } from './es/widths.js'
 import type { Text } from './text.js'
@@ -43,6 +44,7 @@ export const es: Text = {
   usages,
   install,
   run,
+  warming,
   weld,
   widths
 }

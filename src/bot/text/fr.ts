@@ -18,6 +18,7 @@ import { takeoff } from './fr/takeoff.js'
 import { talk } from './fr/talk.js'
 import { toSay } from './fr/to-say.js'
 import { usages } from './fr/usages.js'
+import { warming } from './fr/warming.js'
 import { weld } from './fr/weld.js'
 import { widths } from './fr/widths.js'
 import type { Text } from './text.js'
@@ -43,6 +44,7 @@ export const fr: Text = {
   usages,
   install,
   run,
+  warming,
   weld,
   widths
 }

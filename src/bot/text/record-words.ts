@@ -38,6 +38,7 @@ export type MemberName =
   | keyof StatementData
   | keyof KitData
   | keyof NonNullable<KitData['foam']>
+  | keyof NonNullable<KitData['learned']>
   | keyof NonNullable<StatementData['lead']>
   | keyof CouponData
   | keyof CouponData['conditions']

@@ -16,6 +16,7 @@ import type { SheetsWords } from './sheets-words.js'
 import type { TakeoffWords } from './takeoff-words.js'
 import type { TalkWords } from './talk-words.js'
 import type { CommandName, Usages } from './usages.js'
+import type { WarmingWords } from './warming-words.js'
 import type { WeldWords } from './weld-words.js'
 import type { WidthsWords } from './widths-words.js'
 
@@ -167,6 +168,7 @@ export interface Text {
   readonly day: DayWords
   readonly run: RunWords
   readonly closing: ClosingWords
+  readonly warming: WarmingWords
   readonly site: SiteWords
   readonly person: PersonWords
   readonly help: HelpWords

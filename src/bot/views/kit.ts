@@ -6,6 +6,7 @@ import { amount } from './amount.js'
 import { clockOf, dateOf } from './clock.js'
 import { escapeText } from './escape.js'
 import type { How } from './how.js'
+import { numeral } from './number.js'
 import type { Page } from './page.js'
 import { flag, num, oneOf, rows, str } from './read.js'
 import { pageOf } from './view.js'
@@ -19,10 +20,12 @@ export function kitView(answer: Answer, how: How, text: Text): Page {
   const kits = rows(numbers, 'kits')
   const name = str(numbers, 'kit')
   const when = (key: string) => clockOf(str(numbers, key), at, how)
-  const [ready, cold, startBy] = [when('readyAt'), when('coldAt'), when('startBy')]
+  const [ready, likely, cold, startBy] = [when('readyAt'), when('likelyAt'), when('coldAt'), when('startBy')]
   const lines = [
     ...partsLine(numbers, how, text),
     ...(ready === null ? [] : [kit.ready(ready)]),
+    ...(ready === null || likely === null || likely === ready ? [] : [text.warming.likely(likely)]),
+    ...learnedLine(numbers, how, text),
     ...(startBy === null ? [] : [kit.startBy(startBy)]),
     ...(cold === null ? [] : [kit.cold(cold)])
   ]
@@ -30,6 +33,11 @@ export function kitView(answer: Answer, how: How, text: Text): Page {
   const more = kits.length > mostKits ? [text.frame.more(kits.length - mostKits)] : []
   const details = kits.length === 0 ? [kit.none] : [...list, ...more]
   return pageOf(answer, { about: name === null ? text.labels.kit : kit.name(escapeText(name, 40)), lines, details }, how, text)
+}
+
+function learnedLine(numbers: Answer['numbers'], how: How, { warming }: Text): readonly string[] {
+  const [factor, pairs] = [num(numbers, 'mixing'), num(numbers, 'learnedFrom')]
+  return factor === null || pairs === null || pairs === 0 ? [] : [warming.learned(numeral(factor, 1, how), pairs)]
 }
 
 function partsLine(numbers: Answer['numbers'], how: How, { kit }: Text): readonly string[] {

@@ -36,6 +36,8 @@ export interface KitTimes {
   readonly coreC: number | null
   /** First instant at which the mean, once mixed, is inside the limits by the slow bound. */
   readonly readyAt: Instant | null
+  /** The same by the likely course, which lies between the two bounds. */
+  readonly likelyAt: Instant | null
   /** First instant below them by the fast bound: of a kit on the deck from now; of any other, taken there mixed when it is ready and wanted. */
   readonly coldAt: Instant | null
   /** First instant above them where it stands, by the fast bound. */
@@ -64,13 +66,14 @@ export function kitTimes(question: KitQuestion): KitTimes {
   return {
     ...placesAt(courses, from),
     readyAt,
+    likelyAt: firstInside(courses.likely, from, limits),
     coldAt: coldAt(question, courses, readyAt, deck),
     hotAt: first(courses.fast, from, (c) => limits.maxC !== null && c > limits.maxC),
     startBy: box === null || readyBy === null ? null : startBy({ kit, waiting: courses, box, minC: limits.minC, from, readyBy })
   }
 }
 
-const nothing: KitTimes = { shellC: null, meanC: null, coreC: null, readyAt: null, coldAt: null, hotAt: null, startBy: null }
+const nothing: KitTimes = { shellC: null, meanC: null, coreC: null, readyAt: null, likelyAt: null, coldAt: null, hotAt: null, startBy: null }
 
 function coldAt(
   { kit, place, limits, from, readyBy }: KitQuestion,

@@ -41,6 +41,12 @@ export interface StatementData {
   readonly toolV?: number
 }
 
+/** An effective mixing factor, 1…20, and from how many pairs of readings. */
+export interface LearnedMixing {
+  readonly mixing: number
+  readonly pairs: number
+}
+
 export type Place = 'box' | 'store' | 'deck'
 
 export interface KitData {
@@ -55,6 +61,8 @@ export interface KitData {
   /** m² laid with it. */
   readonly usedM2?: number
   readonly empty?: true
+  /** The mixing factor that this reading and those before it say, of all kits of the site. */
+  readonly learned?: LearnedMixing
   /** A test spray. */
   readonly foam?: { readonly gelS?: number; readonly signs: readonly FoamSign[]; readonly verdict: FoamVerdict; readonly substrateC?: number }
 }

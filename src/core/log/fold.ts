@@ -60,6 +60,11 @@ export function addLast(subject: string, before: Folded | null, entry: Logged): 
   return { lastAt: at, lastSeq: entry.seq, is: stepOf(subject, before?.is ?? null, { ...entry, at }) as Json }
 }
 
+/** The entries of a subject as a fold sees them, up to an instant. */
+export function stepsOf(entries: readonly Logged[], until: Instant): readonly Step[] {
+  return effective(entries.filter((entry) => instantOf(entry) <= until)).steps
+}
+
 /** Undone entries left out, corrections applied, in order of `at`, then of arrival. */
 function effective(entries: readonly Logged[]): { steps: Step[]; lastAt: Instant; lastSeq: number } {
   const undone = new Set<number>()

@@ -89,7 +89,16 @@ describe('a kit on the deck', () => {
     const still = ask({ ...warm, placeC: null, hours: weather(5) }).coldAt!
     expect(ask({ ...warm, placeC: null, hours: weather(5, 30) }).coldAt!).toBeLessThan(still)
     expect(ask({ ...warm, placeC: null, hours: weather(5, 0, 300) }).coldAt!).toBeGreaterThan(still)
-    expect(ask({ ...warm, placeC: null })).toEqual({ shellC: 25, meanC: 25, coreC: 25, readyAt: now, coldAt: null, hotAt: null, startBy: null })
+    expect(ask({ ...warm, placeC: null })).toEqual({
+      shellC: 25,
+      meanC: 25,
+      coreC: 25,
+      readyAt: now,
+      likelyAt: now,
+      coldAt: null,
+      hotAt: null,
+      startBy: null
+    })
   })
 })
 
@@ -147,7 +156,7 @@ describe('readings', () => {
   it.each([{ reading: { at: now + 1, c: 20 } }, { reading: { at: now - 73 * hourS, c: 20 } }, { reading: { at: Number.NaN, c: 20 } }])(
     '%o says nothing',
     (change) => {
-      expect(ask(change)).toEqual({ shellC: null, meanC: null, coreC: null, readyAt: null, coldAt: null, hotAt: null, startBy: null })
+      expect(ask(change)).toEqual({ shellC: null, meanC: null, coreC: null, readyAt: null, likelyAt: null, coldAt: null, hotAt: null, startBy: null })
     }
   )
 

@@ -2,7 +2,7 @@ import type { Compatibility } from '../../facts.js'
 import type { SiteSettings } from '../../site.js'
 import { weldedM } from '../../welds/metres.js'
 import type { DetailKind, DetailStatus, DetailsData, PunchData } from '../closing-data.js'
-import type { LaidData } from '../data.js'
+import type { KitData, LaidData, LearnedMixing } from '../data.js'
 import type { Noted, Step } from './noted.js'
 
 /** What holds for a site from day to day. */
@@ -22,6 +22,8 @@ export interface SiteState {
   readonly areaM2: number
   readonly weldedM: number
   readonly laidSheets: number
+  /** How kits of this site warm, as last learned; absent while it was not. */
+  readonly learned?: LearnedMixing
   /** What was last said of each kind of detail; absent while nothing was: sites folded by earlier versions have none. */
   readonly details?: { readonly [K in DetailKind]?: Noted<DetailStatus> }
   /** The punch list; absent while it is empty. */
@@ -55,7 +57,7 @@ export function stepSite(state: SiteState, step: Step): SiteState {
     case 'statement':
       return stepStatement(state, step)
     case 'kit':
-      return { ...state, kit: step.subject.slice('kit:'.length) }
+      return stepKitOf(state, step)
     case 'void':
     case 'repair':
     case 'probe':
@@ -100,6 +102,12 @@ function stepPunchList(list: PunchList, number: number, { text, done }: PunchDat
   const open = (): readonly number[] => [...others, number].sort((a, b) => a - b)
   if (text !== undefined) return { highest: Math.max(list.highest, number), total: list.total + 1, open: open() }
   return done === undefined ? list : { ...list, open: done ? others : open() }
+}
+
+function stepKitOf(state: SiteState, { subject, data }: Step): SiteState {
+  const kit = subject.slice('kit:'.length)
+  const { learned } = data as KitData
+  return learned === undefined ? { ...state, kit } : { ...state, kit, learned }
 }
 
 function stepStatement(state: SiteState, { data, at, seq }: Step): SiteState {
