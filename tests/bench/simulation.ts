@@ -40,7 +40,7 @@ function evaluate({ memory, forecast }: Site, around: Pick<KitSurroundings, 'she
   const { sheet } = around
   const roof = roofOf(memory, forecast, sheet, now, 49)
   const all = moments(memory, forecast, sheet, localDate(now, memory.settings.zone), now, quarters, roof)
-  timesOfKit(memory.kit, { settings: memory.settings, sheet, forecast, boxC: 30, now })
+  timesOfKit(memory.kit, { settings: memory.settings, sheet, forecast, boxC: 30, learned: null, now })
   return all.length
 }
 
