@@ -1,9 +1,29 @@
 import { createHash } from 'node:crypto'
 import { type Logger, pino } from 'pino'
+import { scrubbed } from './log-scrub.js'
 
-/** Structured lines on standard error: what is printed on standard output is an answer and nothing else. */
-export function createLog(level: string): Logger {
-  return pino({ level, base: null, timestamp: pino.stdTimeFunctions.isoTime }, pino.destination({ dest: 2, sync: true }))
+/**
+ * Structured lines on standard error: what is printed on standard output is an answer and nothing else. Whatever is handed to it,
+ * no secret and no person comes out.
+ */
+export function createLog(level: string, to: { write(line: string): void } = pino.destination({ dest: 2, sync: true })): Logger {
+  const options = {
+    level,
+    base: null,
+    timestamp: pino.stdTimeFunctions.isoTime,
+    // Errors are fields by the time they come to a serializer.
+    serializers: { err: (fields: unknown) => fields },
+    formatters: { log: scrubbed },
+    hooks: {
+      logMethod(this: Logger, args: unknown[], method: (...args: unknown[]) => void) {
+        method.apply(
+          this,
+          args.map((arg) => (typeof arg === 'string' ? scrubbed({ arg }).arg : arg))
+        )
+      }
+    }
+  }
+  return pino(options as pino.LoggerOptions, to)
 }
 
 /**

@@ -7,67 +7,31 @@ import { createSlack, type Slack, type SlackMode } from '../adapters/slack/app.j
 import { installPaths } from '../adapters/slack/install.js'
 import { messageShortcuts } from '../adapters/slack/manifest.js'
 import { within } from '../adapters/slack/work.js'
-import type { Installations } from '../adapters/store/installations.js'
-import { outboxTable } from '../adapters/store/outbox-table.js'
-import type { OpenStore } from '../adapters/terminal/tools.js'
 import { startTicker, type TickerPorts } from '../adapters/ticker.js'
-import type { LiveWeather } from '../adapters/weather/live.js'
-import type { Chat, Outbox, Slots } from '../bot/chat-ports.js'
-import type { Ports } from '../bot/context.js'
-import type { Weather } from '../bot/ports.js'
-import { tick } from '../bot/posts/tick.js'
-import type { Looked } from '../bot/posts/watch-tick.js'
-import { settingsOf } from '../bot/session/session.js'
+import type { Places } from '../bot/talk/asks.js'
 import { createTalk } from '../bot/talk/create-talk.js'
 import { texts } from '../bot/text/index.js'
 import type { Config, SlackChoice } from '../config.js'
-import type { Instant } from '../core/instant.js'
-import { bookOf, installedOnly } from './installed.js'
+import { measuredTalk } from './measured.js'
+import { local, places, prepare, type Running } from './running.js'
+import { timedTick } from './ticks.js'
 import type { Wired } from './tools.js'
-import { choiceOf, liveFrom, weatherOf } from './weather.js'
 
-const local = 'local'
 const loopback = '127.0.0.1'
 /** Within the ten seconds that an operator waits, for what was accepted and for the store. */
 const stopMs = 9000
 const closeMs = 700
-/** A tick fetches weather no longer than this, s: posts must not wait for it. */
-const refreshS = 20
-
-/** Everything of the running bot that the parts below share. */
-interface Running {
-  readonly config: Config
-  readonly wired: Wired
-  readonly store: OpenStore
-  /** Slots of the sites that are to be posted to. */
-  readonly slots: Slots
-  readonly outbox: Outbox & Slots
-  /** Null: one workspace, or the local room. */
-  readonly book: Installations | null
-  readonly ports: Ports
-  readonly now: () => Instant
-  /** Only spare work from tick to tick: nothing hangs on them. */
-  readonly looked: Looked
-  readonly pausedUntil: Map<string, Instant>
-}
 
 /** The bot until it is told to stop: in Slack, or in the local room where there are no Slack settings. Exit code. */
 export async function serve(config: Config, wired: Wired, stopped: Promise<unknown>, everyMinute?: TickerPorts['everyMinute']): Promise<number> {
-  const store = await wired.openStore(null)
-  const database = wired.databaseOf(store)
-  const live = liveFrom(config, database, (what, message) => wired.log.warn(what, message))
-  const now = wired.terminal.now
-  const weather: Weather = weatherOf(choiceOf(config), () => live, now())
-  const ports: Ports = { store, weather, sheets: wired.sheets(null), ...wired.defaults }
-  const outbox = outboxTable(database)
-  const book = config.slack?.kind === 'many' ? await bookOf(database, config.slack.tokenKeys, wired.log) : null
-  const slots = book === null ? outbox : installedOnly(outbox, book)
-  const running: Running = { config, wired, store, slots, outbox, book, ports, now, looked: new Map(), pausedUntil: new Map() }
+  const running = await prepare(config, wired)
+  const { store, now } = running
   const chat = config.slack === null ? await openRoom(running) : await openSlack(running, config.slack)
+  running.chatReady.is = chat.slack.ready
   const stopping = { is: false }
-  const ticker = startTicker((at) => oneTick(running, live, chat.slack.chat, stopping, at), {
+  const ticker = startTicker((at) => timedTick(running, chat.slack.chat, stopping, at), {
     now,
-    failed: (error) => void wired.defaults.report(error, { part: 'tick' }),
+    failed: (error) => void running.ports.report(error, { part: 'tick' }),
     ...(everyMinute === undefined ? {} : { everyMinute })
   })
   wired.terminal.out(`ready ${chat.listening.base}\n`)
@@ -77,30 +41,6 @@ export async function serve(config: Config, wired: Wired, stopped: Promise<unkno
   if ((await within(Promise.all([ticker.stop(), chat.close()]), stopMs)) === 'late') wired.log.warn({}, 'stopped with work unfinished')
   await within(store.close(), closeMs)
   return 0
-}
-
-/** Fetches weather where it has expired, queues what is due, sends what is queued. Once it is told to stop it begins nothing more. */
-async function oneTick(running: Running, live: LiveWeather, chat: Chat, stopping: { readonly is: boolean }, at: Instant): Promise<void> {
-  const { config, wired, outbox, ports, slots, now } = running
-  const began = now()
-  const open = (await places(running)).flatMap(({ settings }) => (settings.closed || settings.invented ? [] : [settings]))
-  await live.refreshAll(open, at, () => stopping.is || now() - began >= refreshS)
-  if (stopping.is) return
-  await tick(at, {
-    ...ports,
-    slots,
-    looked: running.looked,
-    channelOf: (site, { channel }) => channel ?? (config.slack === null ? channelIdOf(site.site) : null),
-    drain: {
-      outbox: { ...outbox, take: async (...turn) => (stopping.is ? [] : outbox.take(...turn)) },
-      draw: ports.draw,
-      pausedUntil: running.pausedUntil,
-      chat,
-      clock: now,
-      wait: (seconds) => new Promise((go) => setTimeout(go, seconds * 1000)),
-      note: (what) => wired.log.warn(what, 'post not sent')
-    }
-  })
 }
 
 interface InChat {
@@ -114,14 +54,14 @@ async function openSlack(running: Running, choice: NonNullable<SlackChoice>): Pr
   const slack = await createSlack({
     mode: modeOf(running, choice),
     apiUrl: config.SLACK_API_URL,
-    talk: createTalk(ports, store),
+    talk: measuredTalk(createTalk(ports, store), running.metrics),
     workspaceOf: (team) => team,
     room: false,
     now,
     log: wired.log
   })
   const host = config.HOST ?? (choice.kind === 'socket' ? loopback : '0.0.0.0')
-  const listening = await listen(host, config.PORT, [health(running, () => slack.ready()), events(() => slack), installs(slack)], (error) =>
+  const listening = await listen(host, config.PORT, [...forOperators(running), events(() => slack), installs(slack)], (error) =>
     report(running, error)
   )
   await slack.start()
@@ -152,10 +92,11 @@ async function openRoom(running: Running): Promise<InChat> {
     sites: () => roomSites(running),
     log: (message, fields) => wired.log.warn(fields, message)
   })
-  const handlers = [health(running, () => slack?.ready() ?? false), events(() => slack), room.handle]
+  const handlers = [...forOperators(running), events(() => slack), room.handle]
   const listening = await listen(loopback, config.PORT, handlers, (error) => report(running, error))
   base = listening.base
-  const talk = createTalk(ports, { siteOfChannel: (workspace, channel) => siteOfRoom(running, workspace, channel) })
+  const places: Places = { siteOfChannel: (workspace, channel) => siteOfRoom(running, workspace, channel) }
+  const talk = measuredTalk(createTalk(ports, places), running.metrics)
   slack = await createSlack({
     mode: { kind: 'http', signingSecret: secret, botToken },
     apiUrl: `${base}/api/`,
@@ -195,22 +136,13 @@ function installs({ install }: Slack): Handler {
   }
 }
 
-function health({ store, slots }: Running, chat: () => boolean): Handler {
-  const answers = (run: () => Promise<unknown>) => async () =>
-    run().then(
-      () => true,
-      () => false
-    )
-  return healthHandler({ store: answers(() => store.sites(local)), chat, weather: () => true, outbox: answers(() => slots.claimed(local, [])) })
+/** What stands before everything else: the counting, health and metrics. */
+function forOperators({ metrics, readiness }: Running): readonly Handler[] {
+  return [metrics.watch, healthHandler(readiness.health), metrics.handler]
 }
 
-function report({ wired }: Running, error: unknown): void {
-  wired.defaults.report(error, { part: 'http' })
-}
-
-async function places({ slots }: Running) {
-  const kept = await slots.keptSites()
-  return Promise.all(kept.map(async ({ key, base, state }) => ({ key, settings: await settingsOf({ base, state: async () => state }) })))
+function report({ ports }: Running, error: unknown): void {
+  ports.report(error, { part: 'http' })
 }
 
 async function roomSites(running: Running): Promise<readonly RoomSite[]> {

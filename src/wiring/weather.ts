@@ -13,13 +13,15 @@ import type { Weather } from '../bot/ports.js'
 import { type Config, weatherSources } from '../config.js'
 import { engineVersion } from '../core/engine.js'
 import type { Instant } from '../core/instant.js'
+import { type Counted, measuredSource } from './measured.js'
 
 /** The live sources of the settings, in their order, over what was fetched before; without a contact there are none. */
-export function liveFrom(config: Config, database: Database, note: LiveOptions['note']): LiveWeather {
+export function liveFrom(config: Config, database: Database, note: LiveOptions['note'], counted: Counted = () => {}): LiveWeather {
   const { SEAMHAND_CONTACT: contact, SEAMHAND_WEATHER: set } = config
   const order = [...new Set(set.kind === 'live' ? set.order : weatherSources)]
   const sources = contact === undefined ? [] : order.map((name) => sourceOf(name, contact, config))
-  return liveWeather({ sources: sources.filter((source) => source !== null), store: weatherTable(database), note })
+  const used = sources.filter((source) => source !== null).map((source) => measuredSource(source, counted))
+  return liveWeather({ sources: used, store: weatherTable(database), note })
 }
 
 /** Null where the settings leave a source off: the free service of Open-Meteo is for non-commercial use. */

@@ -15,7 +15,7 @@ it(`${count} commands and ${count} posts on four instances, two killed at random
     sites: count,
     speed: 4,
     beatMs: 3000,
-    killEveryMs: 6000,
+    killEveryMs: Number(process.env.KILL_MS ?? 15_000),
     downMs: 500,
     spreadMin: Math.max(1, Math.min(20, Math.round(count / 500))),
     atOnce: 12,

@@ -14,7 +14,8 @@ export interface Command {
   readonly text: string
 }
 
-const mostTries = 400
+/** Nobody waits longer. */
+const mostMs = 300_000
 
 /** A command whose readings no other has. */
 export function commandOf(n: number, sites: number, random: () => number): Command {
@@ -33,20 +34,31 @@ export async function say(
   up: () => readonly string[],
   random: () => number
 ): Promise<Acknowledged & { tries: number }> {
-  for (let tries = 1; tries <= mostTries; tries += 1) {
+  const end = Date.now() + mostMs
+  let [tries, last]: [number, string] = [0, 'no instance was up']
+  while (Date.now() < end) {
     const bases = up()
     const base = bases[Math.floor(random() * bases.length)]
-    const text = base === undefined ? null : await once(base, command, clock)
-    if (text !== null) return { trigger: command.trigger, text, tries }
+    if (base !== undefined) {
+      tries += 1
+      const told = await once(base, command, clock)
+      if (told.text !== null) return { trigger: command.trigger, text: told.text, tries }
+      last = told.why
+    }
     await new Promise((wait) => setTimeout(wait, 25))
   }
-  throw new Error(`${command.trigger} was never acknowledged`)
+  throw new Error(`${command.trigger} was never acknowledged: ${last}`)
 }
 
 const agent = new Agent({ keepAlive: true, maxSockets: 64 })
 
-/** The text of an acknowledgement; null where there was none: cut off, "working on it", or a failure that was said. */
-function once(base: string, { trigger, channel, text }: Command, clock: SharedClock): Promise<string | null> {
+/** What came back; without a text there was no acknowledgement: cut off, "working on it", or a failure that was said. */
+interface Told {
+  readonly text: string | null
+  readonly why: string
+}
+
+function once(base: string, { trigger, channel, text }: Command, clock: SharedClock): Promise<Told> {
   const body = new URLSearchParams({
     team_id: 'T0',
     channel_id: channel,
@@ -68,11 +80,13 @@ function once(base: string, { trigger, channel, text }: Command, clock: SharedCl
     const sent = request(`${base}/slack/events`, { method: 'POST', agent, headers }, (response) => {
       const parts: Buffer[] = []
       response.on('data', (part: Buffer) => parts.push(part))
-      response.on('error', () => resolve(null))
-      response.on('aborted', () => resolve(null))
-      response.on('end', () => resolve(response.statusCode === 200 ? acknowledged(Buffer.concat(parts).toString('utf8')) : null))
+      response.on('error', () => resolve({ text: null, why: 'cut off' }))
+      response.on('end', () => {
+        const got = Buffer.concat(parts).toString('utf8')
+        resolve({ text: response.statusCode === 200 ? acknowledged(got) : null, why: `${response.statusCode} ${got.slice(0, 300)}` })
+      })
     })
-    sent.on('error', () => resolve(null))
+    sent.on('error', ({ message }) => resolve({ text: null, why: message }))
     sent.setTimeout(15_000, () => sent.destroy())
     sent.end(body)
   })

@@ -97,7 +97,9 @@ async function makeSites(database: Database, { sites, spreadMin }: Plan): Promis
   await createStore(database).savePerson('T0', 'U1', { role: 'supervisor' })
 }
 
+/** Two of those that are up, once all are. */
 function killTwo(fleet: Fleet, instances: number, random: () => number): void {
+  if (fleet.up().length < instances) return
   for (let n = 0; n < 2; n += 1) fleet.kill(Math.floor(random() * instances))
 }
 

@@ -1,0 +1,58 @@
+import { secondsSince } from '../adapters/http/metrics.js'
+import { channelIdOf } from '../adapters/room/index.js'
+import type { Chat } from '../bot/chat-ports.js'
+import { tick } from '../bot/posts/tick.js'
+import type { Instant } from '../core/instant.js'
+import { places, type Running } from './running.js'
+
+/** A tick fetches weather no longer than this, s: posts must not wait for it. */
+const refreshS = 20
+
+/** Set once the bot is told to stop. */
+export interface Stopping {
+  is: boolean
+}
+
+/** One tick, timed, and known to readiness. Throws what it threw. */
+export async function timedTick(running: Running, chat: Chat, stopping: Readonly<Stopping>, at: Instant): Promise<void> {
+  const start = process.hrtime.bigint()
+  let ok = false
+  try {
+    await oneTick(running, chat, stopping, at)
+    ok = true
+  } finally {
+    running.readiness.ticked(ok)
+    running.metrics.ticked(ok, secondsSince(start))
+  }
+}
+
+/** Fetches weather where it has expired, queues what is due, sends what is queued. Once it is told to stop it begins nothing more. */
+async function oneTick(running: Running, chat: Chat, stopping: Readonly<Stopping>, at: Instant): Promise<void> {
+  const { config, wired, outbox, ports, slots, now, metrics, pausedUntil, looked } = running
+  if (config.SEAMHAND_WEATHER.kind === 'live') await refreshAll(running, stopping, at)
+  if (stopping.is) return
+  const { sent, skipped } = await tick(at, {
+    ...ports,
+    slots,
+    looked,
+    channelOf: (site, { channel }) => channel ?? (config.slack === null ? channelIdOf(site.site) : null),
+    drain: {
+      outbox: { ...outbox, take: async (...turn) => (stopping.is ? [] : outbox.take(...turn)) },
+      draw: ports.draw,
+      chat,
+      clock: now,
+      pausedUntil,
+      wait: (seconds) => new Promise((go) => setTimeout(go, seconds * 1000)),
+      note: (what) => wired.log.warn(what, 'post not sent')
+    }
+  })
+  metrics.posted('sent', sent.length)
+  metrics.posted('skipped', skipped.length)
+}
+
+async function refreshAll(running: Running, stopping: Readonly<Stopping>, at: Instant): Promise<void> {
+  const { live, now } = running
+  const began = now()
+  const open = (await places(running)).flatMap(({ settings }) => (settings.closed || settings.invented ? [] : [settings]))
+  await live.refreshAll(open, at, () => stopping.is || now() - began >= refreshS)
+}
