@@ -67,6 +67,11 @@ forEachDatabase((open) => {
     const state = (await view?.state('void:1'))?.state as unknown as { is: VoidState } | undefined
     expect(state?.is.pictures).toMatchObject({ awaited: [], photos: [{ sha256, mime: 'image/jpeg', widthPx: 8, heightPx: 6, file: 'F1' }] })
     expect((await verifySite(store, key, []))?.firstBad).toBeNull()
+
+    // The photo goes with what it shows: it does not stand in the way of taking that back.
+    expect(await say('undo demo-1')).toMatchObject({ ok: true })
+    expect(await say('probe 1 fixed')).toMatchObject({ error: { code: 'not-found' } })
+    expect((await verifySite(store, key, []))?.firstBad).toBeNull()
   })
 
   it('has no second effect when the same file comes again, even at once', async () => {
