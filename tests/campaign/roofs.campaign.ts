@@ -14,6 +14,7 @@ it(`lays ${count} roofs from seed ${seed} without a fault`, () => {
   for (const roof of fc.sample(roofs, { numRuns: count, seed })) {
     const faults = judged(roof)
     if (faults !== null) laid += 1
+    if (laid % 1000 === 0) process.stdout.write(`${laid} laid, ${wrong.length} wrong\n`)
     if (faults !== null && faults.length > 0) wrong.push(`${JSON.stringify(roof)}: ${faults.join('; ')}`)
   }
   process.stdout.write(`${laid} of ${count} roofs laid, the others narrower than a sheet; ${wrong.length} wrong\n`)

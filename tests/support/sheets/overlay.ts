@@ -1,8 +1,10 @@
 import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js'
 import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js'
+import PrecisionModel from 'jsts/org/locationtech/jts/geom/PrecisionModel.js'
 import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js'
 import SnapIfNeededOverlayOp from 'jsts/org/locationtech/jts/operation/overlay/snap/SnapIfNeededOverlayOp.js'
 import UnaryUnionOp from 'jsts/org/locationtech/jts/operation/union/UnaryUnionOp.js'
+import GeometryPrecisionReducer from 'jsts/org/locationtech/jts/precision/GeometryPrecisionReducer.js'
 
 /**
  * Areas and overlays by JSTS, a port of the JTS Topology Suite: a second library, of another make than the one the layout cuts with.
@@ -64,7 +66,18 @@ export function less(a: Shape, b: Shape): Shape {
 }
 
 function overlay(a: Shape, b: Shape, operation: number): Shape {
-  return SnapIfNeededOverlayOp.overlayOp(polygonal(a), polygonal(b), operation) as unknown as Shape
+  const [one, two] = [polygonal(a), polygonal(b)]
+  try {
+    return SnapIfNeededOverlayOp.overlayOp(one, two, operation) as unknown as Shape
+  } catch {
+    // JTS's floating overlay may fail where a corner lies on another's side to the last digit: a grid of 0.1 µm frees it.
+    return OverlayOp.overlayOp(nudged(one), nudged(two), operation) as unknown as Shape
+  }
+}
+
+/** Every corner on a grid of 0.1 µm. */
+function nudged(whole: Shape): Shape {
+  return GeometryPrecisionReducer.reduce(whole, new PrecisionModel(1e4)) as unknown as Shape
 }
 
 /** Only the polygons of a result: lines and points where shapes touch have no area. */
