@@ -5,6 +5,7 @@ import { benchBigLog } from './big-log.js'
 import { benchMorning } from './morning.js'
 import { benchPicture } from './picture.js'
 import { type BenchResult, benchRules } from './rules.js'
+import { benchSheets } from './sheets.js'
 import { benchSimulation } from './simulation.js'
 import { benchSprayHttp } from './spray-http.js'
 import { benchStart } from './start.js'
@@ -18,7 +19,8 @@ const benches: Readonly<Record<string, () => Promise<BenchResult | readonly Benc
   simulation: benchSimulation,
   picture: benchPicture,
   start: benchStart,
-  morning: benchMorning
+  morning: benchMorning,
+  sheets: benchSheets
 }
 
 it('speed, against named peers and the bars', async () => {
