@@ -49,6 +49,11 @@ export function randomLog(count: number, seed: number): RandomEntry[] {
   return entries
 }
 
+/** Some of the coupons are pieces cut out of a seam. */
+function cutOrNot(widthMm: number): JsonObject {
+  return widthMm === 43 ? { widthMm, cut: true } : { widthMm }
+}
+
 type Made = Pick<Entry, 'type' | 'subject' | 'data'>
 
 function make(random: () => number, pick: <T>(list: readonly T[]) => T, day: string, nextVoid: () => number, voids: number): Made {
@@ -92,7 +97,7 @@ function make(random: () => number, pick: <T>(list: readonly T[]) => T, day: str
       subject: `welder:${welder}`,
       data: {
         widthsMm: [41],
-        widthMm: 36 + Math.floor(random() * 8),
+        ...cutOrNot(36 + Math.floor(random() * 8)),
         peel: 'film',
         passed: random() < 0.7,
         cause: null,
@@ -100,7 +105,7 @@ function make(random: () => number, pick: <T>(list: readonly T[]) => T, day: str
         conditions: { airC: 15, sheetC: 20, windKmh: 5, cloudPct: null }
       }
     }),
-    () => ({ type: 'welder', subject: `welder:${welder}`, data: { event: pick(['restart', 'power', 'set', 'off']) } }),
+    () => ({ type: 'welder', subject: `welder:${welder}`, data: { event: pick(['restart', 'power', 'set', 'off', 'roller', 'probed', 'released']) } }),
     () => ({
       type: 'laid',
       subject: `day:${day}`,
