@@ -105,7 +105,11 @@ function make(random: () => number, pick: <T>(list: readonly T[]) => T, day: str
         conditions: { airC: 15, sheetC: 20, windKmh: 5, cloudPct: null }
       }
     }),
-    () => ({ type: 'welder', subject: `welder:${welder}`, data: { event: pick(['restart', 'power', 'set', 'off', 'roller', 'probed', 'released']) } }),
+    () => ({
+      type: 'welder',
+      subject: `welder:${welder}`,
+      data: { event: pick(['restart', 'power', 'set', 'off', 'roller', 'probed', 'released']) }
+    }),
     () => ({
       type: 'laid',
       subject: `day:${day}`,
