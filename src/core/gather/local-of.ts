@@ -10,12 +10,13 @@ import { last, type Memory } from './memory.js'
 /** What was last read of air, humidity (or the dew point, where that is newer) and wind, as known at `now`. */
 export function airRead(memory: Memory, now: Instant): AirReadings {
   const [airC, rhPct, dewC] = [read(memory, now, 'airC'), read(memory, now, 'rhPct'), read(memory, now, 'dewPointC')]
+  const sun = read(memory, now, 'sunWm2')
   const fromDew = airC === null || dewC === null ? null : { value: relativeHumidityPct(airC.value, Math.min(airC.value, dewC.value)), at: dewC.at }
   const dewLeads = fromDew !== null && (rhPct === null || fromDew.at > rhPct.at)
-  return { airC, rhPct: dewLeads ? fromDew : rhPct, windKmh: read(memory, now, 'windKmh') }
+  return { airC, rhPct: dewLeads ? fromDew : rhPct, windKmh: read(memory, now, 'windKmh'), ...(sun === null ? {} : { sunWm2: sun }) }
 }
 
-function read(memory: Memory, now: Instant, key: 'airC' | 'rhPct' | 'dewPointC' | 'windKmh' | 'gustKmh'): Read | null {
+function read(memory: Memory, now: Instant, key: 'airC' | 'rhPct' | 'dewPointC' | 'windKmh' | 'gustKmh' | 'sunWm2'): Read | null {
   const noted = last(memory, key)
   return noted === undefined || noted.at > now ? null : noted
 }

@@ -8,6 +8,8 @@ export interface AirReadings {
   readonly airC: Read | null
   readonly rhPct: Read | null
   readonly windKmh: Read | null
+  /** On a level surface; absent where nobody read it. */
+  readonly sunWm2?: Read
 }
 
 /** Hours moved by what was read, and by how much the spread of each value is left: 1 far from a reading. */

@@ -52,6 +52,8 @@ export interface Nodes {
   readonly chancePct: Float64Array
   /** One standard deviation of each. */
   readonly spread: { readonly airK: Float64Array; readonly rhPct: Float64Array; readonly windKmh: Float64Array; readonly cloudPct: Float64Array }
+  /** Sun read on the roof, W/m², and in which step; null where nobody read it. */
+  readonly sunRead: { readonly step: number; readonly wm2: number } | null
   /** Psychrometric constant at the mean pressure, Pa/K. */
   readonly gammaPaK: number
 }
@@ -100,12 +102,17 @@ export function nodesOf(hours: readonly Hour[], weather: Weather): Nodes | null 
       windKmh: wide(windAtRoofKmh(weather.spread.windKmh, weather.heightM), left.windKmh, wind.heldH),
       cloudPct: cut(cloud.value.map((pct) => (Number.isNaN(pct) ? unknownCloudSpreadPct : cloudSpreadPct)))
     },
+    sunRead: sunReadIn(weather.read, startAt + from * hourS),
     gammaPaK: 1000 * gammaKpaK(pressureOf(hours))
   }
 }
 
 export function dewPoints(airC: Float64Array, rhPct: Float64Array): Float64Array {
   return airC.map((c, i) => dewPointC(c, rhPct[i] as number))
+}
+
+function sunReadIn({ sunWm2 }: AirReadings, startAt: Instant): Nodes['sunRead'] {
+  return sunWm2 === undefined ? null : { step: Math.floor((sunWm2.at - startAt) / stepS), wm2: sunWm2.value }
 }
 
 function rhOf({ airC, rhPct, dewPointC }: Hour): number | null {

@@ -1,5 +1,6 @@
 import { horizontalWm2 } from '../physics/radiation.js'
-import { type Moved, type Nodes, perHour } from './nodes.js'
+import { fading } from '../weather/local.js'
+import { type Moved, type Nodes, perHour, stepS } from './nodes.js'
 
 /** Sun off by this share under a clear sky, and by as much more under a full cover. Source: from memory. */
 const sunSpread = { clear: 0.1, covered: 0.2 } as const
@@ -16,7 +17,25 @@ export function sunBySteps(nodes: Nodes, clearWm2: Float64Array, cloud: Float64A
     else if (clearMean < 1) out.fill(told * off, from, from + perHour)
     else scale(out, clearWm2, from, (told * off) / clearMean)
   }
+  if (nodes.sunRead !== null) steer(out, clearWm2, nodes.sunRead)
   return out
+}
+
+/** A weaker sun than this tells nothing of the hours to come, W/m². From memory. */
+const leastSunWm2 = 50
+/** Cloud edges can add as much to a clear sky. From memory. */
+const mostOfClear = 1.2
+
+/** Sun as it was read, then back to what was foretold, fading as every reading does; in proportion, so that none is left at night. */
+function steer(out: Float64Array, clearWm2: Float64Array, { step, wm2 }: NonNullable<Nodes['sunRead']>): void {
+  const foretold = out[step] ?? 0
+  if (!(foretold >= leastSunWm2)) return
+  for (let k = step; k < out.length; k += 1) {
+    const known = fading((k - step) * stepS)
+    if (known < 0.01) return
+    const moved = (out[k] as number) * (1 + known * (wm2 / foretold - 1))
+    out[k] = Math.min(1500, k === step ? moved : mostOfClear * (clearWm2[k] as number), Math.max(0, moved))
+  }
 }
 
 function scale(out: Float64Array, clearWm2: Float64Array, from: number, share: number): void {
