@@ -14,7 +14,10 @@ export function toJson(value: unknown, key = ''): Json {
   if (Array.isArray(value)) return value.map((each) => toJson(each))
   if (typeof value !== 'object') return value as string | boolean
   const result: Record<string, Json> = {}
-  for (const [name, each] of Object.entries(value)) if (each !== undefined) result[name] = toJson(each, name)
+  for (const name of Object.keys(value)) {
+    const each = (value as Readonly<Record<string, unknown>>)[name]
+    if (each !== undefined) result[name] = toJson(each, name)
+  }
   return result
 }
 

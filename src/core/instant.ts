@@ -5,7 +5,31 @@ export type Instant = number
 
 /** ISO 8601 in UTC, whole seconds, `Z`: the only form in which an instant leaves the program. */
 export function toIso(at: Instant): string {
-  return `${new Date(Math.floor(at) * 1000).toISOString().slice(0, 19)}Z`
+  const second = Math.floor(at)
+  const day = Math.floor(second / daySeconds)
+  const inDay = second - day * daySeconds
+  const hour = (inDay / 3600) | 0
+  const minute = ((inDay - hour * 3600) / 60) | 0
+  return `${dateOf(day)}T${two(hour)}:${two(minute)}:${two(inDay - hour * 3600 - minute * 60)}Z`
+}
+
+const daySeconds = 86_400
+/** A question asks of a few days, thousands of times. */
+const dates = new Map<number, string>()
+const mostDates = 1000
+
+/** The date of a day since 1970-01-01. Throws a RangeError for a day that no calendar has. */
+function dateOf(day: number): string {
+  const known = dates.get(day)
+  if (known !== undefined) return known
+  const date = new Date(day * daySeconds * 1000).toISOString().slice(0, -14)
+  if (dates.size >= mostDates) dates.clear()
+  dates.set(day, date)
+  return date
+}
+
+function two(value: number): string {
+  return value < 10 ? `0${value}` : String(value)
 }
 
 /** Reads an ISO 8601 instant that carries `Z` or an offset; null for anything else. Fractions of a second are cut. */
@@ -25,6 +49,12 @@ function canonicalInstant(text: string): Instant | null {
 /** The local calendar date (YYYY-MM-DD) of an instant in an IANA zone. */
 export function localDate(at: Instant, zone: string): string {
   return toIso(at + offsetS(at, zone)).slice(0, 10)
+}
+
+/** The calendar date (YYYY-MM-DD) so many days after another; what is no date stays as it is. */
+export function daysOn(date: string, days: number): string {
+  const midnight = fromIso(`${date}T00:00:00Z`)
+  return midnight === null ? date : dateOf(midnight / daySeconds + days)
 }
 
 /** Hours and minutes (24 h, HH:MM) of an instant in an IANA zone. */

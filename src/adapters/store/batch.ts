@@ -20,6 +20,15 @@ const upsertStates = fixedInsert<StateTable>(['workspace', 'site', 'subject', 's
     )
 )
 
+const insertPosts = fixedInsert<OutboxTable>(
+  ['workspace', 'key', 'site', 'kind', 'channel', 'due_at', 'payload', 'state', 'attempts', 'next_at', 'claimed_until', 'message_ts', 'created_at'],
+  (db, rows) =>
+    db
+      .insertInto('outbox')
+      .values(rows)
+      .onConflict((conflict) => conflict.doNothing())
+)
+
 /** Writes a batch after a head and moves the head; the site's row is locked by this transaction. */
 export async function writeBatch(db: Queries, key: SiteKey, head: Head, loggedAt: Instant, batch: Batch<Json>): Promise<readonly Kept[]> {
   const { drafts, moved } = batch
@@ -70,13 +79,7 @@ async function moveStates(
 }
 
 async function queuePosts(db: Queries, workspace: string, posts: readonly Post[], at: Instant): Promise<void> {
-  for (const slice of slices(posts.map((post) => postRow(workspace, post, at)))) {
-    await db
-      .insertInto('outbox')
-      .values(slice)
-      .onConflict((conflict) => conflict.doNothing())
-      .execute()
-  }
+  for (const slice of slices(posts.map((post) => postRow(workspace, post, at)))) await insertPosts(db, slice)
 }
 
 function postRow(workspace: string, { key, site, kind, channel, dueAt, payload }: Post, at: Instant): OutboxTable {

@@ -7,7 +7,7 @@ import { type SunEvents, sunEvents } from '../../core/gather/daylight.js'
 import { gather } from '../../core/gather/gather.js'
 import type { Memory } from '../../core/gather/memory.js'
 import { roofOf } from '../../core/gather/roof-of.js'
-import { type Instant, localDate } from '../../core/instant.js'
+import { dayMarks, type Instant, localDate } from '../../core/instant.js'
 import { canonical } from '../../core/log/canonical.js'
 import { worst } from '../../core/outcome.js'
 import { forecastBody } from '../../core/weather/body.js'
@@ -23,15 +23,20 @@ export interface Decided {
   readonly told: Pick<Answer, 'outcome' | 'outcomes' | 'activities' | 'findings' | 'changesAt' | 'decision'>
 }
 
-/** `changesAt` looks no farther. */
+/** `changesAt` looks no farther than this, nor beyond midnight. */
 const changesWithinH = 12
+
+function hoursToLookAt(now: Instant, midnight: Instant): number {
+  return Math.min(changesWithinH, Math.ceil((midnight - now) / 3600))
+}
 
 /** Decides one activity on what the session knows now, and logs the decision with every input. */
 export async function decideOnSite(on: OnSite, activity: Exclude<Activity, 'people'>): Promise<Decided> {
   const { session, sheet, forecast } = on
   const memory = await remember(session)
-  const sun = sunEvents(session.settings, localDate(session.now, session.settings.zone))
-  const roof = roofOf(memory, forecast, sheet, session.now, changesWithinH)
+  const today = localDate(session.now, session.settings.zone)
+  const sun = sunEvents(session.settings, today)
+  const roof = roofOf(memory, forecast, sheet, session.now, hoursToLookAt(session.now, dayMarks(today, session.settings.zone).midnight))
   const judge = (at: Instant) => {
     const facts = gather(memory, forecast, sun, sheet, at, at, roof)
     return { facts, decision: decide(activity, facts, sheet) }

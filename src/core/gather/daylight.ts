@@ -1,5 +1,4 @@
-import { DateTime } from 'luxon'
-import type { Instant } from '../instant.js'
+import { daysOn, type Instant } from '../instant.js'
 import { sunTimes } from '../physics/sun.js'
 
 /** Rises and sets of a local date and of its neighbours, so that nights across midnight come out right. */
@@ -27,8 +26,7 @@ export function sunEvents(place: { lat: number; lon: number; zone: string }, dat
 }
 
 function reckon(place: { lat: number; lon: number; zone: string }, date: string): SunEvents {
-  const day = DateTime.fromISO(date, { zone: place.zone })
-  const times = [-1, 0, 1].map((shift) => sunTimes(place.lat, place.lon, day.plus({ days: shift }).toFormat('yyyy-MM-dd'), place.zone))
+  const times = [-1, 0, 1].map((shift) => sunTimes(place.lat, place.lon, daysOn(date, shift), place.zone))
   const own = times[1] as (typeof times)[number]
   return {
     date,

@@ -1,6 +1,5 @@
-import { DateTime } from 'luxon'
 import { getPosition, getTimes } from 'suncalc'
-import { type Instant, localDate } from '../instant.js'
+import { dayMarks, type Instant, localDate } from '../instant.js'
 import { within } from './range.js'
 
 /**
@@ -51,11 +50,11 @@ export function sunPosition(lat: number, lon: number, at: Instant): SunPosition 
  */
 export function sunTimes(lat: number, lon: number, date: string, zone: string): SunTimes {
   refuseOffEarth(lat, lon)
-  const noon = DateTime.fromISO(`${date}T12:00:00`, { zone })
-  if (!noon.isValid) return none
+  const { noon } = dayMarks(date, zone)
+  if (Number.isNaN(noon)) return none
   // The library answers for the solar noon nearest to the instant given; in a zone far from its longitude that noon may be a day off.
   for (const shiftS of [0, -dayS, dayS]) {
-    const times = getTimes(toDate(noon.toSeconds() + shiftS), lat, lon)
+    const times = getTimes(toDate(noon + shiftS), lat, lon)
     if (localDate(times.solarNoon.getTime() / 1000, zone) !== date) continue
     const always = times.sunrise !== null ? null : times.alwaysUp === true ? 'up' : 'down'
     return { sunriseAt: toInstant(times.sunrise), sunsetAt: toInstant(times.sunset), always }
