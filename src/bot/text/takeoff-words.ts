@@ -11,6 +11,8 @@ export interface TakeoffWords {
   base(ring: number): string
   waste(percent: string): string
   readonly roundedUp: string
+  /** Of fasteners: at most so far apart, the first so far from the corner. */
+  spaced(spacing: string, first: string): string
   /** As they are cut from rolls: no plan needs fewer than `least`. */
   asCut(count: string, least: string): string
   /** What everything stood on the roof comes to, against a limit that nobody said. */

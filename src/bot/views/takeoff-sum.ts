@@ -1,3 +1,4 @@
+import { largestFirstMm } from '../../core/sheets/fasteners.js'
 import type { Addend, Factor, TakeoffLine, TakeoffUnit } from '../../core/sheets/takeoff/line.js'
 import type { Text } from '../text/text.js'
 import { amount } from './amount.js'
@@ -16,24 +17,32 @@ function shown({ value, unit }: Pick<Factor, 'value' | 'unit'>, how: How, { take
 /** A sum as it is done by hand: parts from the left, waste, rounding. What is a plain count has none. */
 export function sumWords(line: TakeoffLine, how: How, text: Text): string {
   const { item, sum, wastePct, bound, value } = line
-  if (sum.length === 1 && sum[0]?.factors.length === 1) return ''
+  if (sum.length === 1 && sum[0]?.factors.length === 1 && line.spacingMm === null) return ''
   const parts = sum.map((part) => partWords(item, part, how, text))
   const waste = wastePct === 0 ? [] : [text.takeoff.waste(`${numeral(wastePct, 1, how)}\u00a0%`)]
   const cut = bound === null ? [] : [text.takeoff.asCut(numeral(value, 0, how), numeral(bound, 0, how))]
-  const up = bound === null && line.whole ? [text.takeoff.roundedUp] : []
-  return [[parts.join(' + '), ...waste].join(' '), ...cut, ...up].join('; ')
+  const spaced =
+    line.spacingMm === null ? [] : [text.takeoff.spaced(amount(line.spacingMm, 'mm', how), amount(largestFirstMm(line.spacingMm), 'mm', how))]
+  const up = line.spacingMm === null && bound === null && line.whole ? [text.takeoff.roundedUp] : []
+  return [[parts.join(' + '), ...waste].join(' '), ...spaced, ...cut, ...up].join('; ')
 }
 
 function partWords(item: TakeoffLine['item'], { name, factors }: Addend, how: How, text: Text): string {
   const product = factors.map((factor) => `${factor.by === '' ? '' : `${factor.by} `}${shown(factor, how, text)}`).join(' ')
   if (name === null) return product
-  return `${nameOf(item, name, text)}${text.frame.colon}${product}`
+  return `${nameOf(item, name, how, text)}${text.frame.colon}${product}`
 }
 
-function nameOf(item: TakeoffLine['item'], name: string, { takeoff }: Text): string {
+function nameOf(item: TakeoffLine['item'], name: string, how: How, { takeoff }: Text): string {
   if (item === 'kits') return takeoff.zone(name)
-  if (item === 'fasteners') return takeoff.base(Number(name))
+  if (item === 'fasteners') return baseOf(name, how, takeoff)
   return name === 'rolls' || name === 'kits' ? takeoff.items[name] : name
+}
+
+function baseOf(name: string, how: How, words: Text['takeoff']): string {
+  const [ring, lengthM] = name.split(' ')
+  const base = words.base(Number(ring))
+  return lengthM === undefined ? base : `${base} ${amount(Number(lengthM), 'm', how)}`
 }
 
 /** Amount of a line with its unit. */

@@ -88,7 +88,7 @@ describe('a takeoff', () => {
     const all = counts.reduce((a, b) => a + b, 0)
     expect(counts).toEqual(legs.map((lengthM) => fastenersOnLeg(lengthM, 300, 150)))
     expect(seen.fasteners).toMatchObject({ value: all, sale: { packs: Math.ceil(all / 250), of: 250 } })
-    expect(seen.fasteners.sum.map(({ name }) => name)).toEqual(['0', '1'])
+    expect(seen.fasteners.sum.map(({ name }) => name)).toEqual(['0 24.000', '0 36.000', '1 2.000', '1 1.200'])
     expect(seen.bars.value).toBe(Math.ceil(126.4 / 3))
   })
 

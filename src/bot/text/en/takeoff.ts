@@ -20,6 +20,7 @@ export const takeoff: Text['takeoff'] = {
   base: (ring) => (ring === 0 ? 'edge of the roof' : `opening ${ring}`),
   waste: (percent) => `+ ${percent} waste`,
   roundedUp: 'up to whole',
+  spaced: (spacing, first) => `every ${spacing} at most, first ${first} from the corner`,
   asCut: (count, least) => `as cut from rolls: ${count}, no plan needs fewer than ${least}`,
   limitNotSaid: 'The engineer’s limit for the deck was not said: unknown.',
   engineers: 'Patterns of zones, spacing of fasteners and the load on the deck are the engineer’s.',

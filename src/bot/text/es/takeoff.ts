@@ -28,6 +28,7 @@ export const takeoff: Text['takeoff'] = {
   base: (ring) => (ring === 0 ? 'borde del techo' : `abertura ${ring}`),
   waste: (percent) => `+ ${percent} de merma`,
   roundedUp: 'hasta el entero',
+  spaced: (spacing, first) => `cada ${spacing} como máximo, la primera a ${first} de la esquina`,
   asCut: (count, least) => `según el corte de rollos: ${count}, ningún plan necesita menos de ${least}`,
   limitNotSaid: 'No se dijo el límite del ingeniero para la cubierta: desconocido.',
   engineers: 'El patrón de las zonas, la separación de fijaciones y la carga sobre la cubierta son del ingeniero.',

@@ -28,6 +28,7 @@ export const takeoff: Text['takeoff'] = {
   base: (ring) => (ring === 0 ? 'rive de la toiture' : `ouverture ${ring}`),
   waste: (percent) => `+ ${percent} de perte`,
   roundedUp: 'à l’entier supérieur',
+  spaced: (spacing, first) => `tous les ${spacing} au plus, la première à ${first} du coin`,
   asCut: (count, least) => `selon la coupe des rouleaux : ${count}, aucun plan n’en demande moins de ${least}`,
   limitNotSaid: 'La limite de l’ingénieur pour le support n’a pas été dite : inconnue.',
   engineers: 'Le schéma des zones, l’entraxe des fixations et la charge sur le support reviennent à l’ingénieur.',

@@ -35,6 +35,8 @@ export interface TakeoffLine {
   readonly whole: boolean
   /** Where pieces are cut from lengths: no plan needs fewer. Null elsewhere. */
   readonly bound: number | null
+  /** Of what stands along a base, mm: at most so far apart. Null elsewhere. */
+  readonly spacingMm: number | null
   /** Null for what is not bought. */
   readonly sale: Sale | null
 }
@@ -62,10 +64,10 @@ export function wholeUp(value: number): number {
   return Math.max(0, Math.ceil(value - 1e-9))
 }
 
-type Whole = Pick<TakeoffLine, 'item' | 'sum'> & Partial<Pick<TakeoffLine, 'wastePct' | 'bound' | 'unit'>> & { readonly pack?: number }
+type Whole = Pick<TakeoffLine, 'item' | 'sum'> & Partial<Pick<TakeoffLine, 'wastePct' | 'bound' | 'spacingMm' | 'unit'>> & { readonly pack?: number }
 
 /** A line in whole pieces (or litres), sold in packs. */
-export function wholeLine({ item, sum, wastePct = 0, bound = null, unit = 'piece', pack = 1 }: Whole): TakeoffLine {
+export function wholeLine({ item, sum, wastePct = 0, bound = null, spacingMm = null, unit = 'piece', pack = 1 }: Whole): TakeoffLine {
   const value = wholeUp(totalOf(sum, wastePct))
-  return { item, value, unit, sum, wastePct, whole: true, bound, sale: { packs: wholeUp(value / pack), of: pack, unit } }
+  return { item, value, unit, sum, wastePct, whole: true, bound, spacingMm, sale: { packs: wholeUp(value / pack), of: pack, unit } }
 }

@@ -14,14 +14,14 @@ export function weightLine(rolls: number, kits: number, { sheet, takeoff }: Size
     addend('rolls', [factor('', rolls, 'piece'), factor('×', rollM2, 'm2'), factor('×', takeoff.sheetKgM2, 'kg/m2')]),
     addend('kits', [factor('', kits, 'piece'), factor('×', takeoff.kitKg, 'kg')])
   ]
-  return { item: 'weight', value: totalOf(sum), unit: 'kg', sum, wastePct: 0, whole: false, bound: null, sale: null }
+  return { item: 'weight', value: totalOf(sum), unit: 'kg', sum, wastePct: 0, whole: false, bound: null, spacingMm: null, sale: null }
 }
 
 /** Its load on the ground it is staged on, kPa = kg × 9.80665 ÷ m² ÷ 1000. */
 export function pressureLine(weightKg: number, { takeoff }: Sizes): TakeoffLine {
   const factors = [factor('', weightKg, 'kg'), factor('×', gravity / 1000, 'kN/kg'), factor('÷', takeoff.stagingM2, 'm2')]
   const sum = [addend(null, factors)]
-  return { item: 'pressure', value: totalOf(sum), unit: 'kPa', sum, wastePct: 0, whole: false, bound: null, sale: null }
+  return { item: 'pressure', value: totalOf(sum), unit: 'kPa', sum, wastePct: 0, whole: false, bound: null, spacingMm: null, sale: null }
 }
 
 /** A staging load against the engineer's limit, kPa ≥ 0: unknown while nobody said it. */
