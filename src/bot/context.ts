@@ -36,8 +36,8 @@ export interface Beside {
   readonly ports: Ports
   readonly sheet: LimitsSheet
   readonly how: How
-  /** Of the site that it was asked at; null: no site, or its roof was never said. */
-  readonly roof: SiteSettings['roof']
+  /** The site that it was asked at; null: no such site, or no telling which. */
+  readonly place: { readonly name: string; readonly settings: SiteSettings } | null
 }
 
 /** The parts of an answer that a command fills; the dispatcher adds the rest. */

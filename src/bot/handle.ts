@@ -38,7 +38,7 @@ async function answer(ask: Ask, ports: Ports): Promise<Answered> {
   if (!read.ok) return bare(refused(asked, read.refusal, read.command))
   const command = commandOf(read.said)
   const no = (refusal: Refusal) => bare(refused(asked, { ...refusal, understood: read.understood }, command))
-  const beside: Beside = { ask, ports, sheet, how, roof: asked.place?.settings.roof ?? null }
+  const beside: Beside = { ask, ports, sheet, how, place: asked.place }
   if (read.said.command in freeCommands) {
     const done = await runFree(read.said, beside)
     return done.ok ? { reply: answered(asked, done.told, null), papers: done.told.papers ?? [] } : no(done.refusal)

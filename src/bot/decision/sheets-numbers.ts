@@ -1,12 +1,13 @@
 import type { Json } from '../../core/log/entry.js'
 import type { Layout } from '../../core/sheets/layout.js'
 import type { Point } from '../../core/sheets/polygon.js'
+import { remaining } from '../../core/sheets/remaining.js'
 import type { Takeoff } from '../../core/sheets/takeoff.js'
 import { totalsOf } from '../../core/sheets/totals.js'
 import type { ZoneAnswer } from '../../core/sheets/zones/index.js'
 
-/** Numbers of a roof laid out. `zones`: null where none were asked for or they are not known; `zonesBy` says why. */
-export function sheetsNumbers(layout: Layout, zones: ZoneAnswer | null, take: Takeoff): Readonly<Record<string, Json>> {
+/** Numbers of a roof laid out. `zones`: null where none were asked for or they are not known; `zonesBy` says why. `laidM2`: logged as laid so far. */
+export function sheetsNumbers(layout: Layout, zones: ZoneAnswer | null, take: Takeoff, laidM2: number): Readonly<Record<string, Json>> {
   return {
     ...totalsOf(layout),
     courses: layout.courses,
@@ -21,6 +22,9 @@ export function sheetsNumbers(layout: Layout, zones: ZoneAnswer | null, take: Ta
     fasteners: take.fasteners.value,
     along: layout.along,
     pieces: layout.pieces.length,
+    takeoff: Object.values(take) as unknown as Json,
+    laidM2,
+    remaining: remaining(take, layout.areaMm2 / 1e6, laidM2) as unknown as Json,
     landMm: layout.strips.length === 0 ? null : Math.min(...layout.strips.map(({ landMm }) => landMm)),
     zonesBy:
       zones === null ? null : { standard: zones.standard, why: zones.kind === 'zones' ? null : zones.kind === 'engineer' ? zones.why : 'unknown' },

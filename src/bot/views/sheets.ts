@@ -1,3 +1,5 @@
+import type { Remaining } from '../../core/sheets/remaining.js'
+import type { TakeoffLine } from '../../core/sheets/takeoff.js'
 import type { Answer } from '../answer.js'
 import type { SheetsWords } from '../text/sheets-words.js'
 import type { Text } from '../text/text.js'
@@ -5,6 +7,7 @@ import { amount } from './amount.js'
 import type { How } from './how.js'
 import type { Page } from './page.js'
 import { num, nums, oneOf, row, rows } from './read.js'
+import { lineAmount, packWords, sumWords } from './takeoff-sum.js'
 import { pageOf } from './view.js'
 
 const mostListed = 30
@@ -14,7 +17,7 @@ export function sheetsView(answer: Answer, how: How, text: Text): Page {
   const { sheets: words } = text
   const count = (name: string) => num(answer.numbers, name) ?? 0
   const about = `${words.courses(count('courses'))}, ${words.rolls(count('rolls'))}`
-  const details = [...cutLines(answer, how, text), ...placeLines(answer, how, text)]
+  const details = [...takeoffLines(answer, how, text), ...cutLines(answer, how, text), ...placeLines(answer, how, text)]
   return pageOf(
     answer,
     { about, lines: [...roofLines(answer, how, words), ...jointLines(answer, how, words), ...thingLines(answer, how, words)], details },
@@ -70,6 +73,23 @@ function zoneLines(by: Row, zones: Row, how: How, words: SheetsWords): readonly 
   if (why !== null || zones === null || standard === null) return why === null ? [] : [words.noZones[why]]
   const areas = Object.keys(zones).map((name) => `${name} ${amount(num(zones, name) ?? 0, 'm2', how)}`)
   return [words.zones(words.standards[standard], areas.join(' · ')), words.pattern]
+}
+
+/** What to buy, each with its sum, and what of it remains once some is laid. */
+function takeoffLines({ numbers }: Answer, how: How, text: Text): readonly string[] {
+  // Our own numbers: `sheetsNumbers` put these lines there as they are.
+  const lines = rows(numbers, 'takeoff') as unknown as readonly TakeoffLine[]
+  const left = rows(numbers, 'remaining') as unknown as readonly Remaining[]
+  if (lines.length === 0) return []
+  const { items, table, heads, limitNotSaid, engineers } = text.takeoff
+  const said = lines.map((line) => {
+    const sum = sumWords(line, how, text)
+    const packs = line.sale === null || line.sale.of === 1 ? [] : [packWords(line, how, text)]
+    return [`${items[line.item]}${text.frame.colon}${lineAmount(line, how, text)}`, ...packs, ...(sum === '' ? [] : [sum])].join(' · ')
+  })
+  const rest = left.map((one) => `${items[one.item]} ${lineAmount(one, how, text)}`)
+  const still = (num(numbers, 'laidM2') ?? 0) > 0 ? [`${heads.left}${text.frame.colon}${rest.join(', ')}`] : []
+  return [table, ...said, ...still, limitNotSaid, engineers]
 }
 
 /** Rolls that are cut alike stand together. */

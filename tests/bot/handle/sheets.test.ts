@@ -74,4 +74,36 @@ describe('/sheets', () => {
     expect(handPressAt).toHaveLength(17 * 4 + 2 * 2)
     expect(JSON.stringify(reply.blocks)).toContain('rolls, cut in this order')
   })
+
+  it('goes out as picture, SVG, document and table, with open voids and what is still to be laid', async () => {
+    const seamhand = await open()
+    await seamhand.ask('/laid 432 m2')
+    await seamhand.ask('/probe course 4 lap 12 m 40 mm')
+    const reply = await seamhand.ask('/sheets along x zones en')
+
+    expect(reply.files.map((file) => (file as { kind: string }).kind)).toEqual(['roof', 'roof-svg', 'record', 'table'])
+    expect(JSON.stringify(reply.files)).toContain('Void 1 at 12 m, 5.76 m')
+    const { takeoff, remaining, laidM2 } = numbersOf(reply) as {
+      takeoff: { item: string; value: number }[]
+      remaining: typeof takeoff
+      laidM2: number
+    }
+    const of = (list: typeof takeoff, item: string) => list.find((line) => line.item === item)?.value
+    expect(laidM2).toBe(432)
+    expect(of(remaining, 'rolls')).toBe(Math.ceil((of(takeoff, 'rolls') ?? 0) / 2))
+    expect(JSON.stringify(reply.blocks)).toContain('still to be laid')
+    const other = await seamhand.ask('/sheets 10x10 m')
+    expect(JSON.stringify(other.files)).not.toContain('Void')
+    expect(numbersOf(other).laidM2).toBe(0)
+  })
+
+  it.each([
+    ['en', 'metric'],
+    ['es', 'us'],
+    ['fr', 'metric']
+  ] as const)('says every line of the takeoff with its sum, in %s, %s', async (lang, units) => {
+    const said = JSON.stringify((await (await open()).ask('/sheets 24x36 m zones asce height 8 m', { lang, units })).blocks)
+    for (const word of ['÷', '×', '+ 5', ' %']) expect(said.replace(/\u00a0/g, ' ')).toContain(word)
+    expect(said).not.toMatch(/undefined|NaN|\[object/)
+  })
 })
