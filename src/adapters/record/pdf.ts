@@ -32,6 +32,7 @@ const ink = '#111111'
 const pictureWidth = 480
 /** With its words below it, a tall picture still has its page. */
 const pictureHeight = 600
+const fit: [number, number] = [pictureWidth, pictureHeight]
 const photoBox: [number, number] = [340, 260]
 
 /** Sets a document on A4, one font, with its foot and number on every page. The same data gives the same bytes. */
@@ -110,7 +111,7 @@ function table({ head, rows, shares }: Extract<Part, { kind: 'table' }>): Conten
     ...rows.map((row) => row.map((text) => ({ text: breakable(text) })))
   ]
   const layout = { hLineWidth: () => 0.5, vLineWidth: () => 0, hLineColor: () => '#9a9a9a', paddingLeft: () => 2, paddingRight: () => 4 }
-  return { table: { headerRows: 1, widths, body, dontBreakRows: true }, layout, fontSize: 7.5, margin: [0, 0, 0, 6] }
+  return { table: { headerRows: 1, keepWithHeaderRows: 1, widths, body, dontBreakRows: true }, layout, fontSize: 7.5, margin: [0, 0, 0, 6] }
 }
 
 /** Its title, its words and the picture stay together. */
@@ -121,7 +122,9 @@ async function picture({ title, words, paper }: Extract<Part, { kind: 'picture' 
     stack: [
       ...(title === null ? [] : [{ text: title, fontSize: 12, bold: true, margin: [0, 12, 0, 4] as [number, number, number, number] }]),
       ...(words === null ? [] : [{ text: words, margin: [0, 0, 0, 4] as [number, number, number, number] }]),
-      { image: `data:${mime};base64,${Buffer.from(bytes).toString('base64')}`, fit: [pictureWidth, pictureHeight] },
+      mime === 'image/svg+xml'
+        ? { svg: new TextDecoder().decode(bytes), fit }
+        : { image: `data:${mime};base64,${Buffer.from(bytes).toString('base64')}`, fit },
       { text: alt, fontSize: 6.5, margin: [0, 2, 0, 4] }
     ]
   }

@@ -54,7 +54,7 @@ function documentOf({ site, invented, now }: RoofOn, drawing: RoofDrawing, on: T
     subtitle: roofLine(drawing, text),
     labels: invented ? [text.frame.invented] : [],
     parts: [
-      { kind: 'picture', title: null, words: null, paper: { kind: 'roof', name: `${site}-plan.png`, alt: roofAlt(drawing), data: drawing } },
+      { kind: 'picture', title: null, words: null, paper: { kind: 'roof-svg', name: `${site}-plan.svg`, alt: roofAlt(drawing), data: drawing } },
       ...takeoffParts(on, how, text)
     ],
     foot: `${text.takeoff.title(site)} · ${toIso(now)}`,

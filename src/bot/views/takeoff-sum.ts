@@ -24,7 +24,8 @@ export function sumWords(line: TakeoffLine, how: How, text: Text): string {
   const spaced =
     line.spacingMm === null ? [] : [text.takeoff.spaced(amount(line.spacingMm, 'mm', how), amount(largestFirstMm(line.spacingMm), 'mm', how))]
   const up = line.spacingMm === null && bound === null && line.whole ? [text.takeoff.roundedUp] : []
-  return [[parts.join(' + '), ...waste].join(' '), ...spaced, ...cut, ...up].join('; ')
+  const product = parts.length > 1 && wastePct !== 0 ? `(${parts.join(' + ')})` : parts.join(' + ')
+  return [[product, ...waste].join(' '), ...spaced, ...cut, ...up].join('; ')
 }
 
 function partWords(item: TakeoffLine['item'], { name, factors }: Addend, how: How, text: Text): string {

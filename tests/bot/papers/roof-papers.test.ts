@@ -59,9 +59,11 @@ describe('the words of a takeoff', () => {
     const sums = Object.fromEntries(rows.map(([name, , , , , , sum]) => [name, sum]))
     const plain = (text: unknown) => String(text).replace(/\u00a0/g, ' ')
     expect(plain(sums.nozzles)).toBe(`${all.kits.value} × 10; up to whole`)
-    expect(plain(sums.kits)).toMatch(/^zone F: 41 m² × 100 % ÷ 90 m² \+ zone G: 140.8 m² × 100 % ÷ 90 m² \+ .* \+ 5 % waste; up to whole$/)
+    expect(plain(sums.kits)).toMatch(/^\(zone F: 41 m² × 100 % ÷ 90 m² \+ zone G: 140.8 m² × 100 % ÷ 90 m² \+ .*\) \+ 5 % waste; up to whole$/)
     expect(plain(sums['bare-back rolls'])).toMatch(/^[\d.]+ m ÷ 20 m; as cut from rolls: \d+, no plan needs fewer than \d+$/)
-    expect(plain(sums['fasteners at bases'])).toBe('edge of the roof 24 m: 80 × 2 + edge of the roof 36 m: 120 × 2; every 300 mm at most, first 150 mm from the corner')
+    expect(plain(sums['fasteners at bases'])).toBe(
+      'edge of the roof 24 m: 80 × 2 + edge of the roof 36 m: 120 × 2; every 300 mm at most, first 150 mm from the corner'
+    )
     expect(sums.rolls).toBe('')
     const left = Object.fromEntries(rows.map(([name, , , , , each]) => [name, each]))
     expect(left.rolls).toBe(Math.ceil(all.rolls.value / 2))
