@@ -73,6 +73,8 @@ export interface Outbox {
   skipQueued(dueBefore: Instant): Promise<readonly Pick<QueuedPost, 'workspace' | 'key' | 'site' | 'kind'>[]>
   /** Posts that were given up, newest first: for the supervisor to see. */
   dead(workspace: string, count: number): Promise<readonly QueuedPost[]>
+  /** Posts due since an instant that were given up and that nobody was told of (claim `dead/KEY`), by workspace, time and key. */
+  untold(dueSince: Instant, count: number): Promise<readonly QueuedPost[]>
 }
 
 /** A site as the store keeps it: what it was made with and the folded state of subject `site` (`settingsOf` reads them). */
@@ -89,6 +91,8 @@ export interface Slots {
   keptSites(): Promise<readonly KeptSite[]>
   /** Those of some claims that were taken. */
   claimed(workspace: string, keys: readonly string[]): Promise<ReadonlySet<string>>
+  /** What was kept with some claims; those not taken are left out. */
+  kept(workspace: string, claims: readonly string[]): Promise<ReadonlyMap<string, Json>>
   /** What was kept with the last in order of the claims that begin with a prefix; null when none does. */
   lastClaim(workspace: string, prefix: string): Promise<Json | null>
 }

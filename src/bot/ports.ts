@@ -82,6 +82,8 @@ export interface Batch<Reply> {
   readonly moved: readonly Moved[]
   readonly keepsakes: readonly ToKeep[]
   readonly posts: readonly Post[]
+  /** Claims that are taken besides, where nobody has them. */
+  readonly claims?: readonly string[]
   /** The chat channel that the site has from now on; undefined: as before. */
   readonly channel?: string | null
   readonly reply: Reply
@@ -102,6 +104,13 @@ export interface Person {
   readonly units: Units | null
   readonly role: 'crew' | 'supervisor' | 'inspector' | null
   readonly name: string | null
+  /** One direct message a morning for all sites. */
+  readonly summary: 'on' | null
+}
+
+/** A person with the id that the chat service knows. */
+export interface KnownPerson extends Person {
+  readonly id: string
 }
 
 /** Thrown by every method when the database is away, damaged or full: the outside failing. */
@@ -133,6 +142,10 @@ export interface Store {
   keepsake(workspace: string, sha256: string): Promise<Keepsake | null>
   person(workspace: string, id: string): Promise<Person>
   savePerson(workspace: string, id: string, change: Partial<Person>): Promise<void>
+  /** Posts of a workspace that were given up since an instant, newest first: site, kind and slot key. */
+  givenUp(workspace: string, dueSince: Instant, count: number): Promise<readonly { site: string; kind: string; key: string }[]>
+  /** The supervisors of a workspace, in order of id. */
+  supervisors(workspace: string): Promise<readonly KnownPerson[]>
   /** Is there a supervisor in the workspace yet? */
   hasSupervisor(workspace: string): Promise<boolean>
   /** The site whose channel this is; null when it is nobody's. */

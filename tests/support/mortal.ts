@@ -1,6 +1,6 @@
 import type { Chat, Outbox, Slots } from '../../src/bot/chat-ports.js'
 import type { SiteView, Store } from '../../src/bot/ports.js'
-import type { TickPorts } from '../../src/bot/posts/tick.js'
+import type { TickPorts } from '../../src/bot/posts/tick-ports.js'
 
 /** What happens at one call of a life: the process is killed just before or just after it, or the call fails and life goes on. */
 export interface Fate {

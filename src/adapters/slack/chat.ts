@@ -20,6 +20,7 @@ const unsure: ReadonlySet<string> = new Set(['internal_error', 'fatal_error', 's
 /** Codes that are a rate limit without the status of one. */
 const limited: ReadonlySet<string> = new Set(['ratelimited', 'rate_limited', 'message_limit_exceeded'])
 const limitedS = 30
+const openWaitS = 30
 /** The service takes so much with a picture. */
 const mostAlt = 2000
 const readyWaitsMs = [200, 500, 1000, 2000, 4000]
@@ -42,10 +43,27 @@ export function createChat(clientOf: (workspace: string) => Promise<Clients['pos
   }
 }
 
+/** The conversation with a person, where a channel is one: its history can be read, a person's cannot. Opened twice it is the same. */
+async function placeOf(client: Clients['posts'], channel: string): Promise<string> {
+  if (!/^[UW]/.test(channel)) return channel
+  const { channel: direct } = await client.conversations.open({ users: channel })
+  if (direct?.id === undefined) throw new Error('no conversation was opened')
+  return direct.id
+}
+
 async function post(client: Clients['posts'], log: SlackLog, message: Outgoing): Promise<Sent> {
-  const { channel, key, text } = message
+  const { key, text } = message
   const shown = await picturesOf(client, log, message)
   const blocks = [...message.blocks, ...shown]
+  let channel = ''
+  try {
+    channel = await placeOf(client, message.channel)
+  } catch (error) {
+    const sent = fateOf(error)
+    log.warn({ key, fate: sent.kind, ...describe(error) }, 'conversation not opened')
+    // Nothing was posted yet, whatever became of the opening.
+    return sent.kind === 'unknown' ? { kind: 'later', afterS: openWaitS } : sent
+  }
   try {
     const answer = await client.chat.postMessage({
       channel,
@@ -110,8 +128,9 @@ export function fateOf(error: unknown): Sent {
   return limited.has(code) ? { kind: 'later', afterS: limitedS } : { kind: 'refused', code }
 }
 
-async function find(client: Clients['posts'], log: SlackLog, channel: string, key: string, since: Instant): Promise<Found> {
+async function find(client: Clients['posts'], log: SlackLog, place: string, key: string, since: Instant): Promise<Found> {
   try {
+    const channel = await placeOf(client, place)
     let cursor = ''
     for (let page = 0; page < mostPages; page++) {
       const answer = await client.conversations.history({

@@ -36,6 +36,7 @@ export const scopes = [
   { scope: 'files:read', why: 'photos of voids, seals and the punch list, when a person adds one' },
   { scope: 'files:write', why: 'pictures and records that go with answers and posts' },
   { scope: 'im:history', why: 'the same words in a direct message' },
+  { scope: 'im:write', why: 'telling a supervisor what did not get out, and the summary to who asked for one' },
   { scope: 'channels:history', why: 'looking up whether a post of unknown fate is there, before it is sent again' },
   { scope: 'groups:history', why: 'the same look in a private channel' }
 ] as const

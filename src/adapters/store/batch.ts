@@ -44,6 +44,7 @@ export async function writeBatch(db: Queries, key: SiteKey, head: Head, loggedAt
   if (batch.channel !== undefined) await moveChannel(db, key, batch.channel)
   await writeKeepsakes(db, key.workspace, batch.keepsakes)
   await queuePosts(db, key.workspace, batch.posts, loggedAt)
+  await takeClaims(db, key.workspace, batch.claims ?? [], loggedAt)
   return kept
 }
 
@@ -80,6 +81,16 @@ async function moveStates(
 
 async function queuePosts(db: Queries, workspace: string, posts: readonly Post[], at: Instant): Promise<void> {
   for (const slice of slices(posts.map((post) => postRow(workspace, post, at)))) await insertPosts(db, slice)
+}
+
+async function takeClaims(db: Queries, workspace: string, claims: readonly string[], at: Instant): Promise<void> {
+  for (const slice of slices(claims.map((key) => ({ workspace, key: plain(key), reply: toText(null), created_at: at })))) {
+    await db
+      .insertInto('claims')
+      .values(slice)
+      .onConflict((conflict) => conflict.doNothing())
+      .execute()
+  }
 }
 
 function postRow(workspace: string, { key, site, kind, channel, dueAt, payload }: Post, at: Instant): OutboxTable {

@@ -18,6 +18,8 @@ export function outboxTable({ kind, read, write }: Database): Outbox & Slots {
     dead: (workspace, count) => outside(() => deadPosts(read, workspace, count)),
     keptSites: () => outside(() => keptSites(read)),
     claimed: (workspace, keys) => outside(() => claimed(read, workspace, keys)),
+    untold: (dueSince, count) => outside(() => untold(read, dueSince, count)),
+    kept: (workspace, claims) => outside(() => keptReplies(read, workspace, claims)),
     lastClaim: (workspace, prefix) => outside(() => lastClaim(read, workspace, prefix))
   }
 }
@@ -140,6 +142,29 @@ async function claimed(db: Queries, workspace: string, keys: readonly string[]):
     for (const { key } of rows) found.add(key)
   }
   return found
+}
+
+/** Given up and told to nobody yet: posts to people, which say so themselves, are left out. */
+async function untold(db: Queries, dueSince: Instant, count: number): Promise<readonly QueuedPost[]> {
+  const dead = db.selectFrom('outbox').selectAll('outbox').where(sql<boolean>`outbox.state = 'dead'`).where('outbox.due_at', '>=', dueSince)
+  const claim = sql<string>`'dead/' || outbox.key`
+  const rows = dead
+    .where('outbox.kind', '<>', 'not-sent')
+    .where((is) =>
+      is.not(
+        is.exists(is.selectFrom('claims').select('claims.key').whereRef('claims.workspace', '=', 'outbox.workspace').where('claims.key', '=', claim))
+      )
+    )
+  return (await rows.orderBy('outbox.workspace').orderBy('outbox.due_at').orderBy('outbox.key').limit(count).execute()).map(queuedPost)
+}
+
+async function keptReplies(db: Queries, workspace: string, claims: readonly string[]): Promise<ReadonlyMap<string, Json>> {
+  const replies = new Map<string, Json>()
+  for (const slice of slices(claims.map(plain))) {
+    const rows = await db.selectFrom('claims').select(['key', 'reply']).where('workspace', '=', workspace).where('key', 'in', slice).execute()
+    for (const { key, reply } of rows) replies.set(key, fromText(reply))
+  }
+  return replies
 }
 
 /** No text that begins with a prefix sorts after the prefix and the last code point. */

@@ -1,18 +1,24 @@
-import type { Person } from '../../bot/ports.js'
+import type { KnownPerson, Person } from '../../bot/ports.js'
 import { plain } from './codec.js'
 import { fixed } from './fixed.js'
 import type { Queries } from './schema.js'
 
-const nobody: Person = { lang: null, units: null, role: null, name: null }
+const nobody: Person = { lang: null, units: null, role: null, name: null, summary: null }
 
 const findPerson = fixed<[string, string], Person>((db, workspace, id) =>
-  db.selectFrom('people').select(['lang', 'units', 'role', 'name']).where('workspace', '=', workspace).where('person', '=', id)
+  db.selectFrom('people').select(['lang', 'units', 'role', 'name', 'summary']).where('workspace', '=', workspace).where('person', '=', id)
 )
 
 /** What is known of a person; all null for one never seen. */
 export async function readPerson(db: Queries, workspace: string, id: string): Promise<Person> {
   const [row] = await findPerson(db, workspace, id)
   return row ?? nobody
+}
+
+/** The supervisors of a workspace, in order of id. */
+export async function readSupervisors(db: Queries, workspace: string): Promise<readonly KnownPerson[]> {
+  const people = db.selectFrom('people').select(['person as id', 'lang', 'units', 'role', 'name', 'summary']).where('workspace', '=', workspace)
+  return (await people.where('role', '=', 'supervisor').orderBy('person').execute()) as readonly KnownPerson[]
 }
 
 /** Is there a supervisor in the workspace yet? */

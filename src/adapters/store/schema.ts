@@ -106,6 +106,8 @@ export interface PeopleTable {
   readonly lang: string | null
   readonly units: string | null
   readonly role: string | null
+  /** `on`: one message a morning for all sites. */
+  readonly summary: string | null
 }
 
 export interface ForecastTable {

@@ -1,4 +1,6 @@
+import { sql } from 'kysely'
 import type { Kept, SiteView, Store } from '../../bot/ports.js'
+import type { Instant } from '../../core/instant.js'
 import { firstPrev } from '../../core/log/entry.js'
 import type { SiteKey, SiteSettings } from '../../core/site.js'
 import { append } from './append.js'
@@ -8,7 +10,7 @@ import { keptRows, rawRows } from './entries.js'
 import { fixed } from './fixed.js'
 import { readKeepsake } from './keepsakes.js'
 import { around, outside } from './outside.js'
-import { forgetPerson, readPerson, readSupervisor, writePerson } from './people.js'
+import { forgetPerson, readPerson, readSupervisor, readSupervisors, writePerson } from './people.js'
 import type { Database, Queries } from './schema.js'
 import { insertSite, siteRow, siteView } from './view.js'
 
@@ -48,6 +50,8 @@ export function createStore(db: Database): Store & StoreExtras {
     keepsake: (workspace, sha256) => outside(() => readKeepsake(read, workspace, sha256)),
     person: (workspace, id) => outside(() => readPerson(read, workspace, id)),
     savePerson: (workspace, id, change) => outside(() => write.transaction().execute((trx) => writePerson(trx, workspace, id, change))),
+    givenUp: (workspace, dueSince, count) => outside(() => givenUp(read, workspace, dueSince, count)),
+    supervisors: (workspace) => outside(() => readSupervisors(read, workspace)),
     hasSupervisor: (workspace) => outside(() => readSupervisor(read, workspace)),
     siteOfChannel: (workspace, channel) => outside(() => siteOfChannel(read, workspace, channel)),
     close: () => outside(() => db.close()),
@@ -57,6 +61,11 @@ export function createStore(db: Database): Store & StoreExtras {
     snapshot: (key, look) => snapshot(db, key, look),
     forget: (workspace, id, successor) => outside(() => write.transaction().execute((trx) => forgetPerson(trx, workspace, id, successor)))
   }
+}
+
+async function givenUp(db: Queries, workspace: string, dueSince: Instant, count: number) {
+  const dead = db.selectFrom('outbox').select(['site', 'kind', 'key']).where('workspace', '=', workspace).where(sql<boolean>`outbox.state = 'dead'`)
+  return dead.where('due_at', '>=', dueSince).orderBy('due_at', 'desc').orderBy('key').limit(count).execute()
 }
 
 async function siteNames(db: Queries, workspace: string): Promise<readonly string[]> {

@@ -18,7 +18,7 @@ export const tick: Subcommand = async (args, tools) => {
       store,
       weather: await tools.weather(null, at, store),
       sheets: tools.sheets(null),
-      report: tools.defaults.report,
+      ...tools.defaults,
       ...tools.posting(store, at)
     })
     tools.terminal.out(values.json ? `${JSON.stringify(ticked)}\n` : sentences(ticked))

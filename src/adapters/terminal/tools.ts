@@ -1,6 +1,6 @@
 import type { Ports } from '../../bot/context.js'
 import type { Sheets, Store, Weather } from '../../bot/ports.js'
-import type { TickPorts } from '../../bot/posts/tick.js'
+import type { TickPorts } from '../../bot/posts/tick-ports.js'
 import type { Chains } from '../../bot/verify.js'
 import type { Instant } from '../../core/instant.js'
 import type { LimitsSheet } from '../../core/limits/sheet.js'

@@ -1,5 +1,6 @@
 import { roofOf } from '../../core/gather/roof-of.js'
 import { type Outlook, outlook } from '../../core/plan/outlook.js'
+import { iso } from '../json.js'
 import { dayPaper } from '../papers/day-paper.js'
 import { texts } from '../text/index.js'
 import type { Text } from '../text/text.js'
@@ -10,6 +11,7 @@ import { kitNow } from './kit-now.js'
 import { bindingLines, hazardLines, kitLines, weatherLines, workLines } from './morning-lines.js'
 import type { Post, PostOn, Written } from './post.js'
 import { sourceNotes } from './small-print.js'
+import type { Brief } from './summary.js'
 
 /** The first look of the day: go or not, which hours, what binds, kits, people. */
 export const morning: Post = {
@@ -31,7 +33,13 @@ export function speakMorning(on: PostOn, how: How): Written {
     details: day.known ? bindingLines(day, ['lay', 'weld'], how, text) : [],
     notes: [...dayCautions(day, text), ...sourceNotes(on, how, text)]
   }
-  return { ...layOut(page, how.lang), papers: day.known ? dayPaper({ ...on, roof }, day, how) : [] }
+  return { ...layOut(page, how.lang), papers: day.known ? dayPaper({ ...on, roof }, day, how) : [], brief: briefOf(day) }
+}
+
+function briefOf(day: Outlook): Brief {
+  const { outcome, windows, binding } = day.activities.spray
+  const best = windows.find((window) => window.outcome === outcome)
+  return { outcome, from: iso(best?.from ?? null), to: iso(best?.to ?? null), binding: binding?.rule ?? null }
 }
 
 function knownLines(on: PostOn, day: Outlook, planned: readonly string[], how: How, text: Text): readonly string[] {

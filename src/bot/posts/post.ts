@@ -9,6 +9,7 @@ import type { Forecast } from '../../core/weather/forecast.js'
 import type { Spoken } from '../answer.js'
 import type { Paper } from '../papers/paper.js'
 import type { Head } from '../ports.js'
+import type { Brief } from './summary.js'
 
 /** What a post may need of the log beside the memory of the rules, by prefix of subject. */
 export type Wanted = 'kit:' | 'welder:' | 'void:'
@@ -47,4 +48,6 @@ export interface Post {
 /** A post in words, with what is drawn when it is sent. */
 export interface Written extends Spoken {
   readonly papers: readonly Paper[]
+  /** What a summary says of it. */
+  readonly brief?: Brief
 }

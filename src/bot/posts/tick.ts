@@ -3,7 +3,6 @@ import { due, type Slot } from '../../core/schedule.js'
 import type { SiteKey, SiteSettings } from '../../core/site.js'
 import type { Forecast } from '../../core/weather/forecast.js'
 import type { KeptSite, Slots } from '../chat-ports.js'
-import type { Ports } from '../context.js'
 import { toJson } from '../json.js'
 import { drain } from '../outbox/drain.js'
 import type { DrainPorts } from '../outbox/drain-ports.js'
@@ -12,17 +11,10 @@ import { settingsOf } from '../session/session.js'
 import { type PostKind, postKinds, posts, postTimes } from './index.js'
 import { readSite } from './on-site.js'
 import type { Written } from './post.js'
-import { type Looked, watchSites } from './watch-tick.js'
-
-export interface TickPorts extends Pick<Ports, 'store' | 'weather' | 'sheets' | 'report'> {
-  readonly slots: Slots
-  /** What sends; where there is no chat it only skips what is stale. */
-  readonly drain: Omit<DrainPorts, 'channelOf'>
-  /** Where the posts of a site go; null: nowhere yet. */
-  channelOf(site: SiteKey, settings: SiteSettings): string | null
-  /** Which sites the watch looked at when: not given, it looks at all of them. */
-  readonly looked?: Looked
-}
+import { summarize } from './summary-tick.js'
+import { tellOfDead } from './tell-dead.js'
+import type { TickPorts } from './tick-ports.js'
+import { watchSites } from './watch-tick.js'
 
 /** What one tick did, by slot key. */
 export interface Ticked {
@@ -46,7 +38,8 @@ interface Turn extends Site {
 
 /** One look at the clock: queues what is due at any site, once, and sends what is queued. Throws only where the store fails. */
 export async function tick(now: Instant, ports: TickPorts): Promise<Ticked> {
-  const sites = await openSites(await ports.slots.keptSites())
+  const kept = await ports.slots.keptSites()
+  const sites = await openSites(kept)
   const turns = await unclaimed(
     sites.flatMap((site) => turnsOf(site, now)),
     ports.slots
@@ -54,11 +47,13 @@ export async function tick(now: Instant, ports: TickPorts): Promise<Ticked> {
   const queued: string[] = []
   for (const turn of turns) if ((await queueOrReport(turn, now, ports)) && !turn.stale) queued.push(turn.slot.key)
   const watched = await watchSites(now, sites, { ...ports, looked: ports.looked ?? null, clock: ports.drain.clock })
+  const summed = await summarize(now, sites, ports)
+  await tellOfDead(now, (workspace) => kept.find(({ key }) => key.workspace === workspace)?.key ?? null, ports)
   const { sent, skipped } = await drain(now, { ...ports.drain, channelOf: channels(sites, ports) })
   return {
     at: toIso(now),
-    due: [...turns.filter(({ stale }) => !stale).map(({ slot }) => slot.key), ...watched],
-    queued: [...queued, ...watched],
+    due: [...turns.filter(({ stale }) => !stale).map(({ slot }) => slot.key), ...watched, ...summed],
+    queued: [...queued, ...watched, ...summed],
     sent,
     skipped
   }
@@ -82,9 +77,14 @@ function turnsOf({ key, settings, seq }: Site, now: Instant): readonly Turn[] {
 }
 
 async function unclaimed(turns: readonly Turn[], slots: Slots): Promise<readonly Turn[]> {
+  const byWorkspace = new Map<string, Turn[]>()
+  for (const turn of turns) {
+    const own = byWorkspace.get(turn.key.workspace)
+    if (own === undefined) byWorkspace.set(turn.key.workspace, [turn])
+    else own.push(turn)
+  }
   const left: Turn[] = []
-  for (const workspace of new Set(turns.map(({ key }) => key.workspace))) {
-    const own = turns.filter(({ key }) => key.workspace === workspace)
+  for (const [workspace, own] of byWorkspace) {
     const taken = await slots.claimed(workspace, own.map(claimOf))
     left.push(...own.filter((turn) => !taken.has(claimOf(turn))))
   }
@@ -112,9 +112,10 @@ async function queue(turn: Turn, now: Instant, ports: TickPorts): Promise<boolea
   const forecast = stale ? null : await ports.weather.at(settings, now)
   const appended = await ports.store.append(key, now, { key: claimOf(turn) }, async (view) => {
     // A stale one is kept without words, so that it is noted once.
-    const payload = stale ? null : toJson(await speak(turn, view, now, forecast, ports.sheets))
+    const { brief = null, ...written } = stale ? { brief: null } : await speak(turn, view, now, forecast, ports.sheets)
+    const payload = stale ? null : toJson(written)
     const post = { key: slot.key, site: key.site, kind: slot.kind, channel: ports.channelOf(key, settings), dueAt: slot.dueAt, payload }
-    return { drafts: [], moved: [], keepsakes: [], posts: [post], reply: slot.key }
+    return { drafts: [], moved: [], keepsakes: [], posts: [post], reply: toJson({ key: slot.key, brief }) }
   })
   return appended?.kind === 'done'
 }

@@ -4,6 +4,7 @@ import { emptySite } from '../../core/log/states/site.js'
 import type { Lang } from '../answer.js'
 import type { Ports } from '../context.js'
 import { handle } from '../handle.js'
+import { nameOf } from '../posts/tell-dead.js'
 import { texts } from '../text/index.js'
 import { escapeText } from '../views/escape.js'
 import { askFor } from './asks.js'
@@ -12,6 +13,8 @@ import type { Delivery } from './talk.js'
 
 /** Sites shown at the most: two blocks each within the service's hundred. */
 const most = 20
+const givenUpS = 2 * 86_400
+const mostGivenUp = 10
 
 /** My sites now: outcome of spraying, what binds, voids not settled, and the next thing to do. */
 export async function homeView(delivery: Delivery, lang: Lang, ports: Ports): Promise<HomeView> {
@@ -20,7 +23,18 @@ export async function homeView(delivery: Delivery, lang: Lang, ports: Ports): Pr
   if (names.length === 0) return { type: 'home', blocks: [section(`*${talk.noSites}*\n${escapeText(talk.howToBegin, 200)}`)] }
   const rows = await Promise.all(names.map((name) => siteRows(delivery, name, lang, ports)))
   const head: KnownBlock = { type: 'header', text: { type: 'plain_text', text: talk.home(names.length), emoji: false } }
-  return { type: 'home', blocks: [head, ...rows.flat()] }
+  return { type: 'home', blocks: [head, ...(await givenUp(delivery, lang, ports)), ...rows.flat()] }
+}
+
+/** To supervisors: posts of the last days that did not get out. */
+async function givenUp({ workspace, user, at }: Delivery, lang: Lang, ports: Ports): Promise<KnownBlock[]> {
+  const { role } = await ports.store.person(workspace, user)
+  if (role !== 'supervisor') return []
+  const posts = await ports.store.givenUp(workspace, at - givenUpS, mostGivenUp)
+  if (posts.length === 0) return []
+  const text = texts[lang]
+  const lines = posts.map((post) => `${escapeText(post.site, 60)}${text.frame.colon}${nameOf(post, lang, text)}`)
+  return [section([`*${text.posts.notSent(posts.length)}*`, ...lines, text.posts.whyNotSent].join('\n'))]
 }
 
 async function siteRows(delivery: Delivery, site: string, lang: Lang, ports: Ports): Promise<KnownBlock[]> {

@@ -97,6 +97,8 @@ export interface PersonWords {
   readonly me: string
   /** Not chosen by the person. */
   readonly asSite: string
+  /** One message a morning for all sites. */
+  readonly summary: string
   undone(ids: string, count: number): string
   readonly nothingUndone: string
   corrected(id: string): string

@@ -41,4 +41,10 @@ export interface PostWords {
   /** The watch where nothing else heads it. */
   readonly watch: string
   readonly still: StillWords
+  /** To a supervisor: posts that were given up. */
+  notSent(count: number): string
+  readonly whyNotSent: string
+  /** One message for so many sites. */
+  summary(sites: number, date: string): string
+  readonly summaryOff: string
 }

@@ -86,7 +86,7 @@ export const usages: Usages = {
     example: '/site units us morning 05:30'
   },
   help: { usage: 'help [COMMAND]', example: '/seamhand help spray' },
-  me: { usage: 'me [lang en | es | fr] [units metric | us]', example: '/seamhand me lang es units us' },
+  me: { usage: 'me [lang en | es | fr] [units metric | us] [summary | no summary]', example: '/seamhand me lang es units us' },
   undo: { usage: 'undo [ID]', example: '/seamhand undo north-12' },
   correct: { usage: 'correct ID WORDS…', example: '/seamhand correct north-12 air 21' }
 }

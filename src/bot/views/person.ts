@@ -3,7 +3,7 @@ import type { Text } from '../text/text.js'
 import { escapeText } from './escape.js'
 import type { How } from './how.js'
 import type { Page } from './page.js'
-import { oneOf, str, strings } from './read.js'
+import { flag, oneOf, str, strings } from './read.js'
 import { pageOf } from './view.js'
 
 /** `me`: what the person chose; what they did not choose follows the site. */
@@ -14,7 +14,8 @@ export function meView(answer: Answer, how: How, text: Text): Page {
   const units = oneOf<'metric' | 'us'>(numbers, 'units', site.units)
   const lines = [
     `${site.keys.lang}${frame.colon}${lang === null ? text.person.asSite : site.langs[lang]}`,
-    `${site.keys.units}${frame.colon}${units === null ? text.person.asSite : site.units[units]}`
+    `${site.keys.units}${frame.colon}${units === null ? text.person.asSite : site.units[units]}`,
+    ...(flag(numbers, 'summary') === true ? [text.person.summary] : [])
   ]
   return pageOf(answer, { about: text.person.me, lines }, how, text)
 }

@@ -93,6 +93,7 @@ interface OtherFields {
   signs: FoamSign[]
   siteName: string
   siteNew: true
+  summary: boolean
   ids: string[]
   about: string
   /** YYYY-MM-DD. */

@@ -41,7 +41,7 @@ export type Said =
   | { readonly command: 'site set'; readonly name: string | null; readonly change: SiteChange }
   | { readonly command: 'site new'; readonly name: string; readonly lat: number; readonly lon: number; readonly zone: string }
   | { readonly command: 'help'; readonly about: string | null }
-  | { readonly command: 'me'; readonly lang: Lang | null; readonly units: Units | null }
+  | { readonly command: 'me'; readonly lang: Lang | null; readonly units: Units | null; readonly summary: boolean | null }
   | { readonly command: 'undo'; readonly ids: readonly string[] }
   | { readonly command: 'correct'; readonly id: string; readonly words: string }
 

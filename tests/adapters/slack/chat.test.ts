@@ -105,6 +105,44 @@ describe('posting', () => {
   })
 })
 
+describe('changing a message', () => {
+  it('by its id, with text and blocks; what the service says of it is told as of a post', async () => {
+    service.on('chat.update', { body: { ok: true, ts: '17.1', channel: 'C1' } })
+    expect(await chat.edit(message, '17.1')).toEqual({ kind: 'sent', ts: '17.1' })
+    expect(service.calls[0]).toMatchObject({
+      method: 'chat.update',
+      args: { channel: 'C1', ts: '17.1', text: 'Morning', blocks: [{ type: 'divider' }] }
+    })
+    service.on('chat.update', { body: { ok: false, error: 'message_not_found' } })
+    expect(await chat.edit(message, '17.1')).toEqual({ kind: 'refused', code: 'message_not_found' })
+    service.on('chat.update', { status: 500, raw: 'oops' })
+    expect(await chat.edit(message, '17.1')).toEqual({ kind: 'unknown' })
+  })
+})
+
+describe('a message to a person', () => {
+  it('goes into the conversation with them, where it can be looked up', async () => {
+    service.on('conversations.open', { body: { ok: true, channel: { id: 'D7' } } })
+    expect((await chat.post({ ...message, channel: 'U7' })).kind).toBe('sent')
+    expect(await chat.find('local', 'U7', key, 1777874400)).toEqual({ kind: 'absent' })
+    expect(service.calls.map(({ method, args }) => [method, args.channel ?? args.users])).toEqual([
+      ['conversations.open', 'U7'],
+      ['chat.postMessage', 'D7'],
+      ['conversations.open', 'U7'],
+      ['conversations.history', 'D7']
+    ])
+  })
+
+  it('nothing was posted where the conversation cannot be opened: tried again later, or refused', async () => {
+    service.on('conversations.open', { status: 500, raw: 'oops' })
+    expect(await chat.post({ ...message, channel: 'U7' })).toEqual({ kind: 'later', afterS: 30 })
+    service.on('conversations.open', { body: { ok: false, error: 'user_not_found' } })
+    expect(await chat.post({ ...message, channel: 'U7' })).toEqual({ kind: 'refused', code: 'user_not_found' })
+    expect(await chat.find('local', 'U7', key, 1777874400)).toEqual({ kind: 'unreadable' })
+    expect(service.of('chat.postMessage')).toEqual([])
+  })
+})
+
 describe('looking a post up', () => {
   const post = (ts: string, eventType: string, slot: string) => ({ ts, text: 'x', metadata: { event_type: eventType, event_payload: { key: slot } } })
 

@@ -109,6 +109,8 @@ const scopeOf: Record<string, readonly string[] | null> = {
   'auth.test': null,
   'chat.postMessage': ['chat:write'],
   'chat.postEphemeral': ['chat:write'],
+  'chat.update': ['chat:write'],
+  'conversations.open': ['im:write'],
   'conversations.history': ['channels:history', 'groups:history'],
   'files.completeUploadExternal': ['files:write'],
   'files.info': ['files:read'],

@@ -270,6 +270,106 @@ forEachDatabase((open) => {
     })
   })
 
+  describe('an edit', () => {
+    const edit = post({ key: `${key}/02`, dueAt: at + 60, payload: { text: 'NO-GO', blocks: [], edits: key } })
+
+    test('changes the message of the post that it names, and is no message itself', async () => {
+      const chat = fakeChat()
+      const box = bench(await open(), chat)
+      await box.queue(post(), edit)
+      expect((await box.drainAt(0)).sent).toEqual([key])
+      expect((await box.drainAt(61)).sent).toEqual([edit.key])
+      expect(chat.shown.map(({ text }) => text)).toEqual(['NO-GO'])
+      expect(chat.calls).toEqual([`post ${key}`, `edit ${edit.key}`])
+    })
+
+    test('of unknown fate it is done again without a look', async () => {
+      const chat = fakeChat({ answer: { kind: 'sent', ts: '1.0' }, arrives: true }, sentUnseen)
+      const box = bench(await open(), chat)
+      await box.queue(post(), edit)
+      for (let second = 0; second <= 200; second += 10) await box.drainAt(second)
+      expect(chat.calls).toEqual([`post ${key}`, `edit ${edit.key}`, `edit ${edit.key}`])
+      expect(chat.shown.map(({ text }) => text)).toEqual(['NO-GO'])
+      expect((await box.state(edit.key))[0]).toBe('sent')
+    })
+
+    test('waits for its message while that is of unknown fate; where there is none it is left out, and nobody is told', async () => {
+      const chat = fakeChat(sentUnseen)
+      const box = bench(await open(), chat)
+      await box.queue(post(), edit)
+      await box.drainAt(0)
+      expect((await box.drainAt(20)).sent).toEqual([])
+      await box.drainAt(70)
+      await box.drainAt(71)
+      expect(chat.shown.map(({ text }) => text)).toEqual(['NO-GO'])
+      const gone = fakeChat({ answer: { kind: 'refused', code: 'channel_not_found' }, arrives: false })
+      const none = bench(await open(), gone)
+      await none.queue(post(), edit)
+      await none.drainAt(0)
+      await none.drainAt(61)
+      expect([(await none.state())[0], (await none.state(edit.key))[0]]).toEqual(['dead', 'skipped'])
+      expect(none.notes.map(({ why }) => why)).toEqual(['refused', 'no-message'])
+    })
+
+    test('a message that somebody deleted is past changing', async () => {
+      const chat = fakeChat(
+        { answer: { kind: 'sent', ts: '1.0' }, arrives: true },
+        { answer: { kind: 'refused', code: 'message_not_found' }, arrives: false }
+      )
+      const box = bench(await open(), chat)
+      await box.queue(post(), edit)
+      await box.drainAt(0)
+      await box.drainAt(61)
+      expect((await box.state(edit.key))[0]).toBe('skipped')
+    })
+  })
+
+  describe('a workspace', () => {
+    const two = [post({ key: 'a', channel: 'C1' }), post({ key: 'b', channel: 'C2', dueAt: at + 1 })]
+
+    test('that is limited is left alone as long as the service says, others are not', async () => {
+      const chat = fakeChat({ answer: { kind: 'later', afterS: 30 }, arrives: false })
+      const pausedUntil = new Map([['T9', at + 1000]])
+      const box = bench(await open(), chat, { pausedUntil })
+      await box.queue(two[0] as Post)
+      await box.drainAt(0)
+      await box.queue(two[1] as Post)
+      expect((await box.drainAt(29)).sent).toEqual([])
+      expect(chat.calls).toEqual(['post a'])
+      expect((await box.drainAt(30)).sent).toEqual(['a', 'b'])
+    })
+
+    test('whose token is revoked is told of once and tried again; nothing is lost if it comes back in time', async () => {
+      const revoked = { answer: { kind: 'refused', code: 'token_revoked' }, arrives: false } as const
+      const chat = fakeChat(revoked, revoked)
+      const box = bench(await open(), chat, { pausedUntil: new Map() })
+      await box.queue(post())
+      await box.drainAt(0)
+      await box.queue(two[1] as Post)
+      expect((await box.drainAt(300)).sent).toEqual([])
+      const sent = [...(await box.drainAt(600)).sent, ...(await box.drainAt(1300)).sent]
+      expect(sent.sort()).toEqual(['b', key])
+      expect(box.notes.map(({ why }) => why)).toEqual(['no-token', 'no-token'])
+    })
+
+    test('a pause, a wait and a hold of before the clock went back hold nothing up', async () => {
+      const chat = fakeChat({ answer: { kind: 'later', afterS: 3600 }, arrives: false })
+      const pausedUntil = new Map<string, number>()
+      const database = await open()
+      const box = bench(database, chat, { pausedUntil })
+      await box.queue(post())
+      await box.drainAt(0)
+      // A day back: what was to be left alone until then lies a day ahead.
+      const back = -86_400
+      expect((await box.drainAt(back)).sent).toEqual([key])
+      const held = bench(database, chat, { pausedUntil })
+      await held.queue(post({ key: 'held' }))
+      await outboxTable(database).take(at, at + 120, 1)
+      expect((await held.drainAt(back)).sent).toEqual(['held'])
+      expect(chat.calls).toContain('find held')
+    })
+  })
+
   describe('one channel', () => {
     const three = ['a', 'b', 'c'].map((name, n) => post({ key: name, dueAt: at + n }))
 

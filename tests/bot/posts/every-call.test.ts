@@ -4,7 +4,8 @@ import type { Database } from '../../../src/adapters/store/schema.js'
 import { createStore } from '../../../src/adapters/store/store.js'
 import { fixedWeather } from '../../../src/adapters/weather/index.js'
 import { StoreError } from '../../../src/bot/ports.js'
-import { type TickPorts, tick } from '../../../src/bot/posts/tick.js'
+import { tick } from '../../../src/bot/posts/tick.js'
+import type { TickPorts } from '../../../src/bot/posts/tick-ports.js'
 import { demoSite } from '../../../src/core/site.js'
 import { draw } from '../../../src/wiring/papers.js'
 import { type FakeChat, fakeChat, type Turn } from '../../support/chat.js'
@@ -31,6 +32,8 @@ function ports(database: Database, chat: FakeChat, now: () => number): TickPorts
     sheets: { byId: () => sheet(), ids: ['common-practice'] },
     slots: { ...table, keptSites: async () => (await table.keptSites()).filter(({ key: { site } }) => site === key.site) },
     report: () => 'ref',
+    lang: 'en',
+    units: 'metric',
     channelOf: () => 'C1',
     drain: { outbox: table, draw, chat, clock: now, wait: null, note: () => undefined }
   }

@@ -7,7 +7,8 @@ import type { Spoken } from '../../../src/bot/answer.js'
 import type { Chat } from '../../../src/bot/chat-ports.js'
 import { handle } from '../../../src/bot/handle.js'
 import { StoreError } from '../../../src/bot/ports.js'
-import { type TickPorts, tick } from '../../../src/bot/posts/tick.js'
+import { tick } from '../../../src/bot/posts/tick.js'
+import type { TickPorts } from '../../../src/bot/posts/tick-ports.js'
 import { demoSite, type SiteSettings } from '../../../src/core/site.js'
 import { draw } from '../../../src/wiring/papers.js'
 import { fakeChat } from '../../support/chat.js'
@@ -27,6 +28,8 @@ function ports(database: Database, chat: Chat | null, now: number, change: Parti
     sheets: { byId: () => sheet(), ids: ['common-practice'] },
     slots: table,
     report: () => 'ref',
+    lang: 'en',
+    units: 'metric',
     channelOf: (site, settings) => settings.channel ?? `room-${site.site}`,
     drain: { outbox: table, draw, chat, clock: () => now, wait: null, note: () => undefined },
     ...change

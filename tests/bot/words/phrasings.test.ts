@@ -292,9 +292,14 @@ const groups: readonly (readonly [says: Said, metric: readonly string[], us: rea
     ['laid 500 sheets 3 course 2 kit K7 robot 200 hand 10', 'laid 500 ft² sheets 3 course 2 kit K7 robot 200 ft hand 10 ft']
   ],
   [
-    { command: 'me', lang: 'es', units: 'us' },
+    { command: 'me', lang: 'es', units: 'us', summary: null },
     ['me lang es units us', 'yo idioma español unidades us', 'moi langue espagnol unités us', 'me units: us, lang: es'],
     ['me lang es units us']
+  ],
+  [
+    { command: 'me', lang: null, units: null, summary: false },
+    ['me no summary', 'yo sin resumen', 'moi sans résumé', 'me: no summary'],
+    ['me no summary']
   ],
   [{ command: 'help', about: 'weld' }, ['help weld', 'help /weld', 'ayuda soldar', 'aide souder'], ['help weld']],
   [{ command: 'help', about: null }, ['help', '/seamhand help', 'ayuda', 'aide'], ['help']],

@@ -4,6 +4,7 @@ import { installations } from './0002-installations.js'
 import { entriesByDay } from './0003-entries-by-day.js'
 import { outboxInTurn } from './0004-outbox.js'
 import { statesAnew } from './0005-states-anew.js'
+import { told } from './0006-told.js'
 
 /** In order; only ever added to. */
-export const migrations: readonly Migration[] = [first, installations, entriesByDay, outboxInTurn, statesAnew]
+export const migrations: readonly Migration[] = [first, installations, entriesByDay, outboxInTurn, statesAnew, told]

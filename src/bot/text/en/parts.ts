@@ -154,6 +154,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
   person: {
     me: 'your settings',
     asSite: 'as the site',
+    summary: 'summary each morning, in one message for all sites',
     undone: (ids) => `undone: ${ids}`,
     nothingUndone: 'nothing to undo',
     corrected: (id) => `corrected: ${id}`

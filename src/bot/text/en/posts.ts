@@ -1,3 +1,4 @@
+import { counted, plural } from '../plural.js'
 import type { Text } from '../text.js'
 import { still } from './still.js'
 
@@ -28,6 +29,10 @@ export const posts: Pick<Text, 'posts'> = {
     near: { rain: 'rain now due', gust: 'gusts now due', thunder: 'thunder now due' },
     turned: (activity, is, was) => `${activity}: ${is}, was ${was}`,
     watch: 'the weather watch',
-    still
+    still,
+    notSent: (count) => plural('en', count, { one: `${count} post did not get out`, other: `${count} posts did not get out` }),
+    whyNotSent: 'Is Seamhand in the channel, and is the channel still there? Looked for and not sent again.',
+    summary: (sites, date) => `${counted('en', sites, { one: 'site', other: 'sites' })}, ${date}`,
+    summaryOff: 'To have it no more: me no summary'
   }
 }

@@ -155,6 +155,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
   person: {
     me: 'sus ajustes',
     asSite: 'como la obra',
+    summary: 'resumen cada mañana, un mensaje para todas las obras',
     undone: (ids, count) => `${count === 1 ? 'deshecho' : 'deshechos'}: ${ids}`,
     nothingUndone: 'nada que deshacer',
     corrected: (id) => `corregido: ${id}`

@@ -1,3 +1,4 @@
+import { counted, plural } from '../plural.js'
 import type { Text } from '../text.js'
 import { still } from './still.js'
 
@@ -28,6 +29,10 @@ export const posts: Pick<Text, 'posts'> = {
     near: { rain: 'ya viene lluvia', gust: 'ya vienen rachas', thunder: 'ya vienen truenos' },
     turned: (activity, is, was) => `${activity}: ${is}, antes ${was}`,
     watch: 'vigilancia del tiempo',
-    still
+    still,
+    notSent: (count) => plural('es', count, { one: `${count} aviso no salió`, other: `${count} avisos no salieron` }),
+    whyNotSent: '¿Está Seamhand en el canal, y sigue existiendo el canal? Buscados, y no se envían otra vez.',
+    summary: (sites, date) => `${counted('es', sites, { one: 'obra', many: 'de obras', other: 'obras' })}, ${date}`,
+    summaryOff: 'Para no recibirlo más: me sin resumen'
   }
 }

@@ -60,7 +60,7 @@ export const usages: Usages = {
     example: '/site unidades us mañana 05:30'
   },
   help: { usage: 'help [COMANDO]', example: '/seamhand help spray' },
-  me: { usage: 'me [idioma en | es | fr] [unidades metric | us]', example: '/seamhand me idioma es unidades metric' },
+  me: { usage: 'me [idioma en | es | fr] [unidades metric | us] [resumen | sin resumen]', example: '/seamhand me idioma es unidades metric' },
   undo: { usage: 'deshacer [ID]', example: '/seamhand deshacer north-12' },
   correct: { usage: 'corregir ID PALABRAS…', example: '/seamhand corregir north-12 aire 21' }
 }

@@ -155,6 +155,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
   person: {
     me: 'vos réglages',
     asSite: 'comme le chantier',
+    summary: 'résumé chaque matin, un message pour tous les chantiers',
     undone: (ids, count) => `${count === 1 ? 'annulé' : 'annulés'} : ${ids}`,
     nothingUndone: 'rien à annuler',
     corrected: (id) => `corrigé : ${id}`

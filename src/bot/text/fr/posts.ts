@@ -1,3 +1,4 @@
+import { counted, plural } from '../plural.js'
 import type { Text } from '../text.js'
 import { still } from './still.js'
 
@@ -28,6 +29,10 @@ export const posts: Pick<Text, 'posts'> = {
     near: { rain: 'pluie imminente', gust: 'rafales imminentes', thunder: 'orage imminent' },
     turned: (activity, is, was) => `${activity} : ${is}, avant ${was}`,
     watch: 'veille météo',
-    still
+    still,
+    notSent: (count) => plural('fr', count, { one: `${count} message n’est pas parti`, other: `${count} messages ne sont pas partis` }),
+    whyNotSent: 'Seamhand est-il dans le canal, et le canal existe-t-il encore ? Cherchés, et pas renvoyés.',
+    summary: (sites, date) => `${counted('fr', sites, { one: 'chantier', many: 'de chantiers', other: 'chantiers' })}, ${date}`,
+    summaryOff: 'Pour ne plus le recevoir : me sans résumé'
   }
 }

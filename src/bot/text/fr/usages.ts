@@ -60,7 +60,7 @@ export const usages: Usages = {
     example: '/site unités us matin 05:30'
   },
   help: { usage: 'help [COMMANDE]', example: '/seamhand help spray' },
-  me: { usage: 'me [langue en | es | fr] [unités metric | us]', example: '/seamhand me langue fr unités metric' },
+  me: { usage: 'me [langue en | es | fr] [unités metric | us] [résumé | sans résumé]', example: '/seamhand me langue fr unités metric' },
   undo: { usage: 'annuler [ID]', example: '/seamhand annuler north-12' },
   correct: { usage: 'corriger ID MOTS…', example: '/seamhand corriger north-12 air 21' }
 }

@@ -1,0 +1,15 @@
+import type { SiteKey, SiteSettings } from '../../core/site.js'
+import type { Slots } from '../chat-ports.js'
+import type { Ports } from '../context.js'
+import type { DrainPorts } from '../outbox/drain-ports.js'
+import type { Looked } from './watch-tick.js'
+
+export interface TickPorts extends Pick<Ports, 'store' | 'weather' | 'sheets' | 'report' | 'lang' | 'units'> {
+  readonly slots: Slots
+  /** What sends; where there is no chat it only skips what is stale. */
+  readonly drain: Omit<DrainPorts, 'channelOf'>
+  /** Where the posts of a site go; null: nowhere yet. */
+  channelOf(site: SiteKey, settings: SiteSettings): string | null
+  /** Which sites the watch looked at when: not given, it looks at all of them. */
+  readonly looked?: Looked
+}
