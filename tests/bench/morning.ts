@@ -58,6 +58,8 @@ async function morningOf(count: number): Promise<Ran> {
       weather: weatherOfPlaces(),
       sheets: readSheets(null),
       slots: table,
+      lang: 'en',
+      units: 'metric',
       report: (error) => {
         throw error
       },
