@@ -1,6 +1,7 @@
 import type { Instant } from '../core/instant.js'
 import type { Via } from '../core/log/entry.js'
 import type { Lang, Units } from './answer.js'
+import type { OutlineSaid } from './words/said.js'
 
 export type Role = 'crew' | 'supervisor'
 
@@ -23,4 +24,6 @@ export interface Ask {
   readonly log: boolean
   /** Delivery id: a second delivery gets the reply of the first and has no second effect. */
   readonly claim: string | null
+  /** The roof of a file that came with the words. */
+  readonly outline?: OutlineSaid
 }

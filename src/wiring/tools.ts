@@ -12,6 +12,7 @@ import { Stop, type Terminal } from '../adapters/terminal/io.js'
 import type { OpenStore, Tools } from '../adapters/terminal/tools.js'
 import type { LiveWeather } from '../adapters/weather/live.js'
 import type { Config } from '../config.js'
+import { outlineFrom } from './outline.js'
 import { draw } from './papers.js'
 import { choiceOf, liveFrom, refreshedFirst, weatherOf } from './weather.js'
 
@@ -68,6 +69,7 @@ export function wire(config: Config, terminal: Terminal, server: boolean): Wired
     weather: async (choice, issuedAt, store) => weatherOf(choice ?? choiceOf(config), () => refreshedFirst(liveOf(databaseOf(store))), issuedAt),
     sheets: (file) => (file === null ? standard : orStop(() => onlySheet(file, folder))),
     resolveSheet: resolveKept,
+    outline: outlineFrom,
     manifest: manifestYaml,
     posting: (store, at) => {
       const outbox = outboxTable(databaseOf(store))

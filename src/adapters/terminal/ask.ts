@@ -26,6 +26,7 @@ const options = {
   units: { type: 'string' },
   limits: { type: 'string' },
   data: { type: 'string' },
+  outline: { type: 'string' },
   'no-log': { type: 'boolean' }
 } as const
 
@@ -35,6 +36,8 @@ interface Run {
   readonly sheets: Sheets
   readonly base: Question
   readonly issuedAt: number | null
+  /** File of one outline; null: none. */
+  readonly outline: string | null
 }
 
 /** `seamhand ask`: one question, or a line of JSON a question. Exit 0 answered, 2 refused, 1 failed. */
@@ -47,7 +50,7 @@ export const ask: Subcommand = async (args, tools) => {
     const issuedAt = values.issued === undefined ? null : parsed(issuedOption, values.issued)
     const store = await tools.openStore(values.data ?? null)
     try {
-      const run: Run = { tools, store, sheets: tools.sheets(values.limits ?? null), base, issuedAt }
+      const run: Run = { tools, store, sheets: tools.sheets(values.limits ?? null), base, issuedAt, outline: values.outline ?? null }
       return values.lines ? await askLines(run) : print(await answer(run, base), json, tools)
     } finally {
       await store.close()
@@ -95,8 +98,9 @@ function jsonOf(line: string): unknown {
   }
 }
 
-async function answer({ tools, store, sheets, issuedAt }: Run, asked: Question): Promise<Reply> {
-  const one = askOf(asked, tools.terminal.now())
+async function answer({ tools, store, sheets, issuedAt, outline }: Run, asked: Question): Promise<Reply> {
+  const roof = outline === null ? {} : { outline: await tools.outline(outline, asked.units ?? tools.defaults.units) }
+  const one = { ...askOf(asked, tools.terminal.now()), ...roof }
   try {
     const weather = await tools.weather(asked.weather ?? null, issuedAt ?? one.at, store)
     const ports: Ports = { store, weather, sheets, ...tools.defaults }

@@ -1,7 +1,9 @@
+import type { Units } from '../../bot/answer.js'
 import type { Ports } from '../../bot/context.js'
 import type { Sheets, Store, Weather } from '../../bot/ports.js'
 import type { TickPorts } from '../../bot/posts/tick-ports.js'
 import type { Chains } from '../../bot/verify.js'
+import type { OutlineSaid } from '../../bot/words/said.js'
 import type { Instant } from '../../core/instant.js'
 import type { LimitsSheet } from '../../core/limits/sheet.js'
 import type { Terminal } from './io.js'
@@ -31,6 +33,8 @@ export interface Tools {
   openStore(folder: string | null): Promise<OpenStore>
   /** `sample`, `none`, `live` or a file; null: what the settings say. Throws a Stop for a bad file. */
   weather(choice: string | null, issuedAt: Instant, store: OpenStore): Promise<Weather>
+  /** The outline in a file, its bare numbers in the units of the person. Throws a Stop that names what is wrong and where. */
+  outline(file: string, units: Units): Promise<OutlineSaid>
   readonly upkeep: Upkeep
   /** The sheets in use; with a file, that sheet for everything. Throws a Stop naming every problem. */
   sheets(file: string | null): Sheets

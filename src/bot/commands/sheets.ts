@@ -18,7 +18,8 @@ import type { OutlineSaid, Said, SheetsSaid } from '../words/said.js'
 export async function sheets({ sheets: said }: Extract<Said, { command: 'sheets' }>, beside: Beside): Promise<Done> {
   const { sheet, place } = beside
   const roof = place?.settings.roof ?? null
-  const outlineSaid = said.outline ?? siteOutline(roof)
+  const given = said.outline ?? beside.ask.outline ?? null
+  const outlineSaid = given ?? siteOutline(roof)
   if (outlineSaid === null) return refuse('missing', 'outline', { label: 'outline' })
   const rings = [outlineSaid.outer, ...outlineSaid.openings].map((corners) => corners.map(({ at }) => at))
   const [outer = [], ...openings] = rings
@@ -34,7 +35,7 @@ export async function sheets({ sheets: said }: Extract<Said, { command: 'sheets'
   if (layout === null) return refuse('inconsistent', word, { label: 'sheet', state: 'sheet-wide' })
   const zones = zonesOf(said, outline, said.heightM ?? roof?.heightM ?? null)
   const take = takeoff(layout, zones, sheet)
-  const on = said.outline === null || roof === null || sameSize(outline, roof) ? await whatIsOn(beside) : nothingOnRoof
+  const on = given === null || roof === null || sameSize(outline, roof) ? await whatIsOn(beside) : nothingOnRoof
   const known = { site: place?.name ?? 'roof', invented: place?.settings.invented ?? false, now: beside.ask.at }
   const papers = roofPapers({ ...known, layout, zones, takeoff: take, ...on }, beside.how)
   return told({ command: 'sheets', numbers: sheetsNumbers(layout, zones, take, on.laidM2), papers })
