@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { byBinding, decide } from '../../src/core/decide.js'
+import { byBinding, decide, outcomeOf, weatherFindings } from '../../src/core/decide.js'
 import { type Activity, activities } from '../../src/core/finding.js'
 import { rank, worst } from '../../src/core/outcome.js'
 import { rules } from '../../src/core/rules/index.js'
@@ -182,6 +182,9 @@ describe('the order of findings', () => {
       fc.property(day, fc.constantFrom(...activities), (overrides, activity) => {
         const decision = decide(activity, facts(overrides), common)
         const { findings } = decision
+        expect(outcomeOf(activity, facts(overrides), common)).toBe(decision.outcome)
+        const shared = weatherFindings(facts(overrides), common)[activity]
+        expect(shared).toEqual(findings.filter(({ group }) => group !== 'checklist'))
         expect(findings).toEqual([...findings].sort(byBinding))
         for (const group of ['conditions', 'checklist', 'people'] as const) {
           expect(decision[group]).toBe(worst(findings.filter((finding) => finding.group === group).map(({ outcome }) => outcome)))

@@ -1,5 +1,5 @@
 import { changesAt } from '../../core/changes.js'
-import { type Decision, decide } from '../../core/decide.js'
+import { type Decision, decide, outcomeOf } from '../../core/decide.js'
 import { engineVersion } from '../../core/engine.js'
 import type { Facts } from '../../core/facts.js'
 import type { Activity } from '../../core/finding.js'
@@ -37,14 +37,13 @@ export async function decideOnSite(on: OnSite, activity: Exclude<Activity, 'peop
   const today = localDate(session.now, session.settings.zone)
   const sun = sunEvents(session.settings, today)
   const roof = roofOf(memory, forecast, sheet, session.now, hoursToLookAt(session.now, dayMarks(today, session.settings.zone).midnight))
-  const judge = (at: Instant) => {
-    const facts = gather(memory, forecast, sun, sheet, at, at, roof)
-    return { facts, decision: decide(activity, facts, sheet) }
-  }
-  const { facts, decision } = judge(session.now)
+  const factsAt = (at: Instant) => gather(memory, forecast, sun, sheet, at, at, roof)
+  const facts = factsAt(session.now)
+  const decision = decide(activity, facts, sheet)
+  const outcomeAt = (at: Instant) => (at === session.now ? decision.outcome : outcomeOf(activity, factsAt(at), sheet))
   const id = await session.log('decision', `day:${facts.today}`, decisionData(on, decision, facts))
   keepInputs(on)
-  return { memory, facts, decision: id, told: { ...inAnswer(decision, id), changesAt: change(on, memory, sun, (at) => judge(at).decision.outcome) } }
+  return { memory, facts, decision: id, told: { ...inAnswer(decision, id), changesAt: change(on, memory, sun, outcomeAt) } }
 }
 
 function change({ session, sheet, forecast }: OnSite, memory: Memory, sun: SunEvents, outcomeAt: (at: Instant) => unknown): Instant | null {

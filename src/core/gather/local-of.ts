@@ -22,16 +22,24 @@ function read(memory: Memory, now: Instant, key: 'airC' | 'rhPct' | 'dewPointC' 
 }
 
 /** Of the last question of each memory: a plan asks a hundred times with the same readings and the same forecast. */
-const known = new WeakMap<Memory, { readonly forecast: Forecast; readonly now: Instant; readonly local: Local | null }>()
+const known = new WeakMap<Memory, { readonly forecast: Forecast; readonly asOf: Instant; readonly local: Local | null }>()
 
 /** What the readings known at `now` say of the forecast; null where they say nothing. */
 export function localOf(memory: Memory, forecast: Forecast | null, spread: LimitsSheet['spread'], now: Instant): Local | null {
   if (forecast === null) return null
   const before = known.get(memory)
-  if (before !== undefined && before.forecast === forecast && before.now === now) return before.local
+  // From the last reading on nothing more is known of them.
+  const asOf = Math.min(now, lastReadAt(memory))
+  if (before !== undefined && before.forecast === forecast && before.asOf === asOf) return before.local
   const local = reckon(memory, forecast, spread, now)
-  known.set(memory, { forecast, now, local })
+  known.set(memory, { forecast, asOf, local })
   return local
+}
+
+const keys = ['airC', 'rhPct', 'dewPointC', 'windKmh', 'gustKmh'] as const
+
+function lastReadAt(memory: Memory): Instant {
+  return Math.max(...keys.map((key) => last(memory, key)?.at ?? Number.NEGATIVE_INFINITY))
 }
 
 function reckon(memory: Memory, forecast: Forecast, spread: LimitsSheet['spread'], now: Instant): Local | null {
