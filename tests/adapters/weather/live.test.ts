@@ -70,6 +70,34 @@ describe('liveWeather', () => {
     expect(await weather.at({ ...place, lat: 50.006 }, noon)).toBeNull()
   })
 
+  it('asks once an hour for each cell of many places, those left out longest first, and stops where it is told to', async () => {
+    const cells = [0, 1, 2].map((n) => ({ ...place, lat: 50 + n }))
+    const { source, asked } = scripted(
+      'met',
+      Array.from({ length: 20 }, () => fresh('2026-05-04T11:30:00Z', noon + 60))
+    )
+    const weather = liveWeather({ sources: [source], store: memoryWeatherStore(), note })
+    const many = [...cells, ...cells.map((cell) => ({ ...cell, lon: cell.lon - 0.001 }))]
+    let left = 2
+    expect(await weather.refreshAll(many, noon, () => left-- <= 0)).toBe(2)
+    expect(await weather.refreshAll(many, noon + 60, () => false)).toBe(1)
+    expect(asked.map(({ lat }) => lat).sort()).toEqual([50, 51, 52])
+    expect(await weather.refreshAll(many, noon + 3599, () => false)).toBe(0)
+    expect(await weather.refreshAll(many, noon + 3600, () => false)).toBe(2)
+    // The clock went back: nothing waits for an hour that is far ahead.
+    expect(await weather.refreshAll(many, noon - 86_400, () => false)).toBe(3)
+  })
+
+  it('a cell for which nothing was to be had is asked for again sooner', async () => {
+    const { source, asked } = scripted('met', [new SourceDown('away', 503, noon + 10), fresh('2026-05-04T11:30:00Z', noon + 1800)])
+    const weather = liveWeather({ sources: [source], store: memoryWeatherStore(), note })
+    await weather.refreshAll([place], noon, () => false)
+    await weather.refreshAll([place], noon + 299, () => false)
+    expect(asked).toHaveLength(1)
+    await weather.refreshAll([place], noon + 300, () => false)
+    expect(asked).toHaveLength(2)
+  })
+
   it('falls back in order, spares the one that is down, and returns to it', async () => {
     const first = scripted('met', [new SourceDown('away', 503, noon + 600), fresh('2026-05-04T12:15:00Z', noon + 3600)])
     const second = scripted('nws', [fresh('2026-05-04T11:00:00Z', noon + 300), { kind: 'unchanged', expiresAt: noon + 500 }])
