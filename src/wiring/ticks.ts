@@ -1,6 +1,7 @@
 import { secondsSince } from '../adapters/http/metrics.js'
 import { channelIdOf } from '../adapters/room/index.js'
 import type { Chat } from '../bot/chat-ports.js'
+import { exported } from '../bot/papers/record/export.js'
 import { tick } from '../bot/posts/tick.js'
 import type { Instant } from '../core/instant.js'
 import { places, type Running } from './running.js'
@@ -39,6 +40,10 @@ async function oneTick(running: Running, chat: Chat, stopping: Readonly<Stopping
     drain: {
       outbox: { ...outbox, take: async (...turn) => (stopping.is ? [] : outbox.take(...turn)) },
       draw: ports.draw,
+      record: async (site, date) => {
+        const view = await ports.store.view(site)
+        return view === null ? null : exported({ view, kept: ports.store, sheets: ports.sheets, now: now() }, 'pdf', [date])
+      },
       chat,
       clock: now,
       pausedUntil,

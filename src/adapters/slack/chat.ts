@@ -21,6 +21,8 @@ const unsure: ReadonlySet<string> = new Set(['internal_error', 'fatal_error', 's
 const limited: ReadonlySet<string> = new Set(['ratelimited', 'rate_limited', 'message_limit_exceeded'])
 const limitedS = 30
 const openWaitS = 30
+/** What a block can show. */
+const picture = 'image/png'
 /** The service takes so much with a picture. */
 const mostAlt = 2000
 const readyWaitsMs = [200, 500, 1000, 2000, 4000]
@@ -73,7 +75,9 @@ async function post(client: Clients['posts'], log: SlackLog, message: Outgoing):
       unfurl_links: false,
       unfurl_media: false
     })
-    return answer.ts === undefined ? { kind: 'unknown' } : { kind: 'sent', ts: answer.ts }
+    if (answer.ts === undefined) return { kind: 'unknown' }
+    await shareUnder(client, log, message, answer.ts)
+    return { kind: 'sent', ts: answer.ts }
   } catch (error) {
     const sent = fateOf(error)
     // A clear no to the blocks: perhaps the picture is not ready yet, and the words count more.
@@ -94,9 +98,16 @@ async function edit(client: Clients['posts'], log: SlackLog, { channel, key, tex
   }
 }
 
+/** Files that no block can show follow in the thread of the message; one that fails is logged: it can be asked for again. */
+async function shareUnder(client: Clients['posts'], log: SlackLog, { channel, key, files }: Outgoing, ts: string): Promise<void> {
+  const papers = files.filter(({ mime }) => mime !== picture)
+  if (papers.length === 0) return
+  await upload({ posts: client }, { channel, thread: ts }, papers).catch((error: unknown) => log.warn({ key, ...describe(error) }, 'file not shared'))
+}
+
 /** The files as blocks that show them, uploaded where nobody sees them yet. Those that fail are left out: the words count more. */
 async function picturesOf(client: Clients['posts'], log: SlackLog, { key, files }: Outgoing): Promise<readonly KnownBlock[]> {
-  const pictures = files.filter(({ mime }) => mime === 'image/png')
+  const pictures = files.filter(({ mime }) => mime === picture)
   if (pictures.length === 0) return []
   try {
     const ids = await upload({ posts: client }, null, pictures)

@@ -1,6 +1,7 @@
 import type { Instant } from '../../core/instant.js'
+import type { SiteKey } from '../../core/site.js'
 import type { Chat, Outbox, QueuedPost } from '../chat-ports.js'
-import type { Draw } from '../papers/paper.js'
+import type { Draw, Paper } from '../papers/paper.js'
 
 /** Why a post was not sent, for the log and the supervisor. */
 export interface PostNote {
@@ -23,6 +24,8 @@ export interface DrainPorts {
   readonly note: (note: PostNote, error?: unknown) => void
   /** Pictures are drawn when they are sent, not when they are queued. */
   readonly draw: Draw
+  /** The record of a local day of a site, as it stands now; null where nothing was logged. */
+  readonly record?: (site: SiteKey, date: string) => Promise<Paper | null>
   /** Which workspaces the service wants left alone until when; kept from tick to tick, where given. */
   readonly pausedUntil?: Map<string, Instant>
 }

@@ -9,6 +9,8 @@ import { type Pace, pause, tooSoon } from './pace.js'
 /** What a post holds in the store: words, what is drawn when it is sent, and of an edit the post that it changes. */
 export interface Payload extends Spoken {
   readonly papers?: readonly Paper[]
+  /** Local date of the day record that goes with it. */
+  readonly recordOf?: string
   /** Slot key of the post whose message is changed. */
   readonly edits?: string
 }
@@ -63,8 +65,8 @@ async function send(post: QueuedPost, { channel, ts }: Place, at: Instant, chat:
   if (tooSoon(pace, `${workspace} ${channel}`, start)) return back(1)
   // The look took so long that the hold may run out while the message is on its way; or the clock went back.
   if (!(start - at <= holdS / 2 && start >= at)) return back(0)
-  const { text, blocks, papers = [] } = post.payload as unknown as Payload
-  const message = { workspace, channel, key, text, blocks, files: await drawnFor(post, papers, ports) }
+  const { text, blocks, papers = [], recordOf } = post.payload as unknown as Payload
+  const message = { workspace, channel, key, text, blocks, files: await drawnFor(post, papers, recordOf, ports) }
   const sent = ts === null ? await chat.post(message) : await chat.edit(message, ts)
   return afterSending(post, sent, ts, pace, ports, back)
 }
@@ -96,14 +98,22 @@ function afterSending(post: QueuedPost, sent: Sent, ts: string | null, pace: Pac
 }
 
 /** A picture that cannot be drawn is a bug, and the post goes without it. */
-async function drawnFor({ workspace, key }: QueuedPost, papers: readonly Paper[], { draw, note }: DrainPorts): Promise<readonly DrawnFile[]> {
+async function drawnFor(
+  { workspace, key, site }: QueuedPost,
+  papers: readonly Paper[],
+  recordOf: string | undefined,
+  { draw, note, record }: DrainPorts
+): Promise<readonly DrawnFile[]> {
   const files: DrawnFile[] = []
-  for (const paper of papers) {
+  const drawn = async (what: string, paper: () => Promise<Paper | null>) => {
     try {
-      files.push(await draw(paper))
+      const found = await paper()
+      if (found !== null) files.push(await draw(found))
     } catch (error) {
-      note({ workspace, key, why: 'bug', detail: paper.kind }, error)
+      note({ workspace, key, why: 'bug', detail: what }, error)
     }
   }
+  for (const paper of papers) await drawn(paper.kind, async () => paper)
+  if (recordOf !== undefined && record !== undefined) await drawn('record', () => record({ workspace, site }, recordOf))
   return files
 }

@@ -50,4 +50,6 @@ export interface Written extends Spoken {
   readonly papers: readonly Paper[]
   /** What a summary says of it. */
   readonly brief?: Brief
+  /** Local date of the day record that goes with it: made when the post is sent, since photos may be in it. */
+  readonly recordOf?: string
 }

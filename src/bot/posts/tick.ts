@@ -1,9 +1,10 @@
 import { type Instant, toIso } from '../../core/instant.js'
+import type { Json } from '../../core/log/entry.js'
 import { due, type Slot } from '../../core/schedule.js'
 import type { SiteKey, SiteSettings } from '../../core/site.js'
 import type { Forecast } from '../../core/weather/forecast.js'
 import type { KeptSite, Slots } from '../chat-ports.js'
-import { toJson } from '../json.js'
+import { toJson, toJsonObject } from '../json.js'
 import { drain } from '../outbox/drain.js'
 import type { DrainPorts } from '../outbox/drain-ports.js'
 import { type Sheets, type SiteView, StoreError } from '../ports.js'
@@ -112,12 +113,17 @@ async function queue(turn: Turn, now: Instant, ports: TickPorts): Promise<boolea
   const forecast = stale ? null : await ports.weather.at(settings, now)
   const appended = await ports.store.append(key, now, { key: claimOf(turn) }, async (view) => {
     // A stale one is kept without words, so that it is noted once.
-    const { brief = null, ...written } = stale ? { brief: null } : await speak(turn, view, now, forecast, ports.sheets)
-    const payload = stale ? null : toJson(written)
+    const written = stale ? null : await speak(turn, view, now, forecast, ports.sheets)
+    const payload = written === null ? null : payloadOf(written)
     const post = { key: slot.key, site: key.site, kind: slot.kind, channel: ports.channelOf(key, settings), dueAt: slot.dueAt, payload }
-    return { drafts: [], moved: [], keepsakes: [], posts: [post], reply: toJson({ key: slot.key, brief }) }
+    return { drafts: [], moved: [], keepsakes: [], posts: [post], reply: toJson({ key: slot.key, brief: written?.brief ?? null }) }
   })
   return appended?.kind === 'done'
+}
+
+/** As it is kept until it is sent. Papers stay as they are: whoever draws them reads them again. */
+function payloadOf({ papers, brief: _brief, ...words }: Written): Json {
+  return { ...toJsonObject(words), papers: papers as unknown as Json }
 }
 
 async function speak({ slot, key }: Turn, view: SiteView, now: Instant, forecast: Forecast | null, sheets: Sheets): Promise<Written> {

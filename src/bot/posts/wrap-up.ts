@@ -32,7 +32,7 @@ export function speakWrapUp(on: PostOn, how: How): Written {
     details: [],
     notes: [...sourceNotes(on, how, text), text.posts.anchor(anchorOf(escapeText(on.site, 60), on.record.head))]
   }
-  return { ...layOut(page, how.lang), papers: [] }
+  return { ...layOut(page, how.lang), papers: [], recordOf: on.date }
 }
 
 /** Laid and welded today, and the coupons of the welders in use. */

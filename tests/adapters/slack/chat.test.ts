@@ -235,6 +235,16 @@ describe('posts with a picture', () => {
     expect(service.of('chat.postMessage')).toHaveLength(2)
   })
 
+  it('a document follows in the thread of its message, and one that fails costs nothing else', async () => {
+    const paper = { ...picture, kind: 'record', name: 'demo.pdf', mime: 'application/pdf' }
+    expect(await chat.post({ ...message, files: [paper] })).toMatchObject({ kind: 'sent' })
+    expect(methods()[0]).toBe('chat.postMessage')
+    expect(service.of('files.completeUploadExternal')[0]?.args).toMatchObject({ channel_id: 'C1', thread_ts: '1700000000.000100' })
+    service.on('files.getUploadURLExternal', { status: 500, raw: 'oops' })
+    expect(await chat.post({ ...message, files: [paper] })).toMatchObject({ kind: 'sent' })
+    expect(logged.map(({ message: said }) => said)).toContain('file not shared')
+  })
+
   it('of unknown fate is never sent again here, picture or not', async () => {
     service.on('chat.postMessage', { status: 500, raw: 'oops' })
     expect(await chat.post(pictured)).toEqual({ kind: 'unknown' })

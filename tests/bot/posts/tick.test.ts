@@ -6,7 +6,11 @@ import { sampleWeather } from '../../../src/adapters/weather/index.js'
 import type { Spoken } from '../../../src/bot/answer.js'
 import type { Chat } from '../../../src/bot/chat-ports.js'
 import { handle } from '../../../src/bot/handle.js'
+import type { Paper } from '../../../src/bot/papers/paper.js'
+import { exported } from '../../../src/bot/papers/record/export.js'
 import { StoreError } from '../../../src/bot/ports.js'
+import { posts } from '../../../src/bot/posts/index.js'
+import { readSite } from '../../../src/bot/posts/on-site.js'
 import { tick } from '../../../src/bot/posts/tick.js'
 import type { TickPorts } from '../../../src/bot/posts/tick-ports.js'
 import { demoSite, type SiteSettings } from '../../../src/core/site.js'
@@ -54,6 +58,49 @@ forEachDatabase((open) => {
     expect(chat.shown).toHaveLength(1)
     expect(chat.shown[0]).toMatchObject({ workspace: 'local', channel: 'room-demo', key })
     expect(chat.shown[0]?.text).toContain('Weather: invented week, demo')
+  })
+
+  test('the picture is drawn when it is sent, from what was kept, and is the one that was meant', async () => {
+    const database = await open()
+    const chat = fakeChat()
+    await run(database, due)
+    const view = await createStore(database).view({ workspace: 'local', site: 'demo' })
+    if (view === null) throw new Error('no demo')
+    const forecast = await sampleWeather().at({ ...demoSite }, due)
+    const at = { key: { workspace: 'local', site: 'demo' }, date: '2026-05-04', now: due, forecast, wants: [] }
+    const [paper] = posts.morning.speak(await readSite(at, view, { byId: () => sheet(), ids: ['common-practice'] })).papers
+    await run(database, due + 600, chat)
+    expect(chat.shown[0]?.files).toEqual([await draw(paper as Paper)])
+  })
+
+  test('the wrap-up brings the record of the day where something was logged', async () => {
+    const database = await open()
+    const chat = fakeChat()
+    const evening = iso('2026-05-04T16:00:00Z')
+    const store = createStore(database)
+    const record: TickPorts['drain']['record'] = async (site, date) => {
+      const view = await store.view(site)
+      const sheets = { byId: () => sheet(), ids: ['common-practice'] }
+      return view === null ? null : exported({ view, kept: store, sheets, now: evening }, 'pdf', [date])
+    }
+    const own = ports(database, chat, evening)
+    // One message a second in a channel: the evening's goes first.
+    for (const now of [evening, evening + 60, evening + 120]) await tick(now, { ...own, drain: { ...own.drain, clock: () => now, record } })
+    expect(chat.shown.find((post) => post.key.includes('/wrap-up/'))?.files).toEqual([])
+    const day = 86_400
+    const draft = { at: '2026-05-05T08:00:00Z', author: 'U1', via: 'ask', type: 'reading', subject: 'day:2026-05-05', data: { airC: 20 } } as const
+    await store.append({ workspace: 'local', site: 'demo' }, evening, null, async () => ({
+      drafts: [{ ...draft, day: '2026-05-05', touches: ['day:2026-05-05'] }],
+      moved: [],
+      keepsakes: [],
+      posts: [],
+      reply: null
+    }))
+    for (const now of [0, 60, 120, 180].map((later) => evening + day + later)) {
+      await tick(now, { ...own, drain: { ...own.drain, clock: () => now, record } })
+    }
+    const files = chat.shown.filter((post) => post.key.includes('/wrap-up/')).at(-1)?.files
+    expect(files).toMatchObject([{ kind: 'record', name: 'demo-2026-05-05.pdf', mime: 'application/pdf' }])
   })
 
   test('nothing is logged by a post: the chain stays as it was', async () => {
