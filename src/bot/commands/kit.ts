@@ -2,7 +2,7 @@ import { decide } from '../../core/decide.js'
 import { emptyKit, type KitState } from '../../core/log/states/kit.js'
 import { emptySite } from '../../core/log/states/site.js'
 import { worst } from '../../core/outcome.js'
-import { type Done, type OnSite, told } from '../context.js'
+import { type Done, type OnSite, refuse, told } from '../context.js'
 import { factsNow } from '../decision/facts-now.js'
 import { timesOfKit } from '../decision/kit-times.js'
 import { logKit } from '../decision/log-facts.js'
@@ -16,10 +16,13 @@ const judged: ReadonlySet<string> = new Set(['kit-temperature', 'adhesive-date']
 export async function kit(said: Extract<Said, { command: 'kit' }>, on: OnSite, at: number): Promise<Done> {
   const { session } = on
   if (said.kit !== null) await logKit(on, said.kit, at)
-  const name = ((await session.state('site')) ?? emptySite).kit ?? firstKit
+  const current = ((await session.state('site')) ?? emptySite).kit ?? firstKit
+  const name = said.about ?? current
+  if (said.about !== undefined && (await session.state(`kit:${name}`)) === null) return refuse('not-found', name, { label: 'kit' })
   const { facts } = await factsNow(on)
-  const findings = decide('spray', facts, on.sheet).findings.filter(({ rule }) => judged.has(rule))
-  const { isoC, resinC } = facts.kit
+  // The facts are those of the kit at work; another one is shown, not judged.
+  const findings = name === current ? decide('spray', facts, on.sheet).findings.filter(({ rule }) => judged.has(rule)) : []
+  const { isoC, resinC } = name === current ? facts.kit : { isoC: { value: null }, resinC: { value: null } }
   const state = (await session.state(`kit:${name}`)) ?? emptyKit(name)
   const { settings, now } = session
   const learned = ((await session.state('site')) ?? emptySite).learned ?? null
@@ -28,7 +31,7 @@ export async function kit(said: Extract<Said, { command: 'kit' }>, on: OnSite, a
   const times = timesOfKit(state, { settings, sheet: on.sheet, forecast: on.forecast, boxC, learned, now })
   return told({
     command: 'kit',
-    outcome: worst(findings.map(({ outcome }) => outcome)),
+    outcome: findings.length === 0 ? null : worst(findings.map(({ outcome }) => outcome)),
     findings,
     numbers: {
       kit: name,

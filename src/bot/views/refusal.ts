@@ -4,6 +4,8 @@ import { texts } from '../text/index.js'
 import { type LabelId, labelIds } from '../text/labels.js'
 import type { Text, Wrong } from '../text/text.js'
 import { isCommandName } from '../text/usages.js'
+import { commandLexicon } from '../words/command-words.js'
+import { fold } from '../words/fold.js'
 import { amount } from './amount.js'
 import { clock } from './clock.js'
 import { escapeText } from './escape.js'
@@ -122,7 +124,15 @@ function nearestLine({ code, detail }: Refusal, text: Text): readonly string[] {
   const near = typeof nearest === 'string' ? [nearest] : Array.isArray(nearest) ? (nearest as readonly string[]) : []
   if (near.length === 0) return []
   const words = near.slice(0, 10).map((word) => escapeText(word, wordMax))
+  if (code === 'unknown-command') return [text.refusal.nearest(listed(words, text.frame.or)), ...near.flatMap((word) => whatItDoes(word, text))]
   return [code === 'no-site' ? text.refusal.sites(words.join(', ')) : text.refusal.nearest(listed(words, text.frame.or))]
+}
+
+/** A command by any of its names, what it does, and one example to copy. */
+function whatItDoes(word: string, text: Text): readonly string[] {
+  const command = commandLexicon.index.get(fold(word))?.label ?? null
+  if (!isCommandName(command)) return []
+  return [`${command}${text.frame.colon}${text.commands[command]} · ${text.usages[command].example}`]
 }
 
 function listed(words: readonly string[], or: string): string {

@@ -3,10 +3,11 @@ import { grammars } from './commands.js'
 import { atEnd, find, rawAt } from './cursor.js'
 import { takeItems } from './items.js'
 import { matchAt } from './match.js'
+import { nearestTwo, type Plain, readPlain } from './plain/plain.js'
 import { readQuestion, skipFillers } from './questions.js'
 import { Refused } from './refused.js'
 import type { Reader, Reading, Said } from './said.js'
-import { lexiconOf, nearest } from './vocabulary.js'
+import { lexiconOf } from './vocabulary.js'
 import type { Grammar, Walk } from './walk.js'
 
 const maxCharacters = 2000
@@ -37,8 +38,7 @@ function takeCommand(walk: Walk): Grammar {
   }
   const grammar = grammars[found?.label ?? readQuestion(walk) ?? '']
   if (grammar) return grammar
-  const raw = rawAt(walk.text, walk.pos)
-  throw new Refused('unknown-command', raw, { nearest: nearest(raw, commandLexicon.spelled, 3, 2) })
+  throw new Refused('unknown-command', rawAt(walk.text, walk.pos), { nearest: nearestTwo(walk) })
 }
 
 function readCommand(walk: Walk, grammar: Grammar): Said {
@@ -49,11 +49,31 @@ function readCommand(walk: Walk, grammar: Grammar): Said {
   return grammar.build(walk)
 }
 
+/** A refusal for want of a word that is known: a plain question may say the same without the words of the command. */
+const plainFor: ReadonlySet<string> = new Set(['unknown-command', 'unknown-word', 'missing'])
+
+/** The plain question that a message is, where its words are not those of a command, or would be taken for free text. */
+function plainOf(text: string, reader: Reader, read: Reading): Plain | null {
+  if (read.ok ? read.said.command !== 'punch add' || !/[?¿]/.test(text) : !plainFor.has(read.refusal.code)) return null
+  const walk = startWalk(text, reader)
+  skipName(walk)
+  const plain = atEnd(walk) ? null : readPlain(walk)
+  return plain === null || (read.ok && plain.message !== 'punch list') ? null : plain
+}
+
 /**
- * Reads a message: what was said in JSON units, or the first thing that was not understood with what was. Pure; `reader`
- * brings units, zone and clock.
+ * Reads a message: what was said in JSON units, or the first thing that was not understood with what was. The words of a command
+ * come first; a plain question is read only where they do not apply. Pure; `reader` brings units, zone and clock.
  */
 export function readWords(text: string, reader: Reader): Reading {
+  const read = readCommandWords(text, reader)
+  const plain = plainOf(text, reader, read)
+  if (plain === null) return read
+  const again = readCommandWords(plain.message, reader)
+  return again.ok && again.said.command === 'kit' && plain.kit !== null ? { ...again, said: { ...again.said, about: plain.kit } } : again
+}
+
+function readCommandWords(text: string, reader: Reader): Reading {
   const walk = startWalk(text, reader)
   let command: string | null = null
   try {

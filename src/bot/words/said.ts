@@ -22,7 +22,8 @@ export type Said =
   | ({ readonly command: 'probe step'; readonly number: number; readonly step: 'fixed' | 'passed' | 'failed' } & StepSaid)
   | { readonly command: 'probe photo'; readonly number: number; readonly files: readonly string[] }
   | { readonly command: 'probe list' }
-  | { readonly command: 'kit'; readonly kit: KitSaid | null }
+  /** `about`: the kit that was asked about, of which nothing was said. */
+  | { readonly command: 'kit'; readonly kit: KitSaid | null; readonly about?: string }
   | { readonly command: 'foam'; readonly gelS: number | null; readonly signs: readonly FoamSign[] }
   /** Null, or nothing said: what is known is shown. */
   | { readonly command: 'bond'; readonly bond: BondSaid | null }

@@ -1,0 +1,104 @@
+import { commandLexicon } from '../command-words.js'
+import { rawAt } from '../cursor.js'
+import { nearest } from '../vocabulary.js'
+import type { Walk } from '../walk.js'
+import { type Heard, hear, type Part } from './heard.js'
+import { sheetsMessage, stripMessage } from './quantities.js'
+import { type Rule, rules } from './rules.js'
+
+/** What a plain question asks for: a message in the words of a command, and the kit it names, which is not logged. */
+export interface Plain {
+  readonly message: string
+  readonly kit: string | null
+}
+
+/**
+ * A plain question, read as a whole: every topic in it belongs to one command, numbers are those the command takes, and nothing
+ * stands in it that could be a fact. Null: it is none, or not clear.
+ */
+export function readPlain(walk: Walk): Plain | null {
+  const heard = hear(walk)
+  if (heard === null || !heard.asks) return null
+  for (const rule of rules) {
+    if (!fits(rule, heard)) continue
+    const plain = asked(rule, heard)
+    if (plain !== null) return plain
+  }
+  return null
+}
+
+function fits(rule: Rule, { concepts, unknown, words }: Heard): boolean {
+  const needed = rule.needs.every((group) => group.some((concept) => concepts.has(concept)))
+  if (!needed || unknown.length > (rule.whole ? 0 : Math.floor(words / 5))) return false
+  const known = new Set([...rule.needs.flat(), ...rule.may])
+  return [...concepts].every((concept) => known.has(concept))
+}
+
+function asked(rule: Rule, heard: Heard): Plain | null {
+  const { parts } = heard
+  if (rule.takes === 'strip') return of(stripMessage(heard))
+  if (rule.takes === 'sheets') return of(sheetsMessage(heard))
+  if (rule.takes === 'kit') return kitAsked(parts)
+  if (rule.takes === 'kit name') return parts.some(({ kind }) => kind === 'name') ? kitAsked(parts) : null
+  const names = parts.flatMap((part) => (part.kind === 'name' ? [part.name] : []))
+  if (parts.some(({ kind }) => kind === 'number') || names.length > (rule.takes === 'welder' ? 1 : 0)) return null
+  const [name = heard.concepts.has('hand') ? 'hand' : 'robot'] = names
+  if (rule.to.includes('NAME')) return of(rule.to.replace('NAME', name))
+  return of(names.length === 0 ? rule.to : `weld ${name}`)
+}
+
+function of(message: string | null): Plain | null {
+  return message === null ? null : { message, kit: null }
+}
+
+/** `kit 3` is K3: in a question no number is a temperature. */
+function kitAsked(parts: readonly Part[]): Plain | null {
+  const said = parts.filter(({ kind }) => kind === 'number' || kind === 'name')
+  const [one] = said
+  if (one === undefined) return { message: 'kit', kit: null }
+  if (said.length > 1) return null
+  if (one.kind === 'name') return { message: 'kit', kit: one.name }
+  const before = parts[parts.indexOf(one) - 1]
+  const counts = one.kind === 'number' && one.unit === null && !one.times && /^\d{1,3}$/.test(one.raw)
+  return counts && before?.kind === 'concept' && before.concept === 'kit' ? { message: 'kit', kit: `K${one.raw}` } : null
+}
+
+/** The two commands nearest to what was said: by its topics, else by the spelling of its first word, else the two most asked. */
+export function nearestTwo(walk: Walk): readonly string[] {
+  const heard = hear(walk)
+  const byTopic = heard === null ? [] : rules.map((rule) => ({ command: commandOf(rule), score: score(rule, heard) }))
+  const topics = byTopic.filter(({ score }) => score > 0).sort((a, b) => b.score - a.score)
+  const said = topics.map(({ command }) => command)
+  const spelled = nearest(rawAt(walk.text, walk.pos), commandLexicon.spelled, 3, 2)
+  const near = heard !== null && heard.words > 2 ? [...said, ...spelled] : [...spelled, ...said]
+  return [...new Set([...near, 'spray', 'help'])].slice(0, 2)
+}
+
+function commandOf({ to }: Rule): string {
+  return to.split(' ')[0] as string
+}
+
+const littleTopics: ReadonlySet<string> = new Set([
+  'aux',
+  'can',
+  'what',
+  'when',
+  'howLong',
+  'howMuch',
+  'show',
+  'filler',
+  'not',
+  'need',
+  'left',
+  'today',
+  'part'
+])
+
+/** How many of the topics of a rule are there; those that do not belong to it weigh half. */
+function score({ needs, may }: Rule, { concepts }: Heard): number {
+  const topics = [...concepts].filter((concept) => !littleTopics.has(concept))
+  const needed = new Set(needs.flat())
+  const hits = topics.filter((topic) => needed.has(topic)).length
+  const strange = topics.filter((topic) => !needed.has(topic) && !may.includes(topic)).length
+  return hits === 0 ? 0 : hits - strange / 2
+}
