@@ -14,11 +14,12 @@ it(`${count} commands and ${count} posts on four instances, two killed at random
     commands: count,
     sites: count,
     speed: 4,
-    beatMs: 3000,
-    killEveryMs: Number(process.env.KILL_MS ?? 15_000),
+    // A minute of the shared clock.
+    beatMs: 15_000,
+    killEveryMs: Number(process.env.KILL_MS ?? 20_000),
     downMs: 500,
     spreadMin: Math.max(1, Math.min(20, Math.round(count / 500))),
-    atOnce: 12,
+    atOnce: 16,
     note: (line) => void process.stdout.write(`${line}\n`)
   })
   process.stdout.write(`${JSON.stringify({ ...outcome, faults })}\n`)

@@ -2,6 +2,7 @@ import type { Appended, Batch, Claim, SiteView } from '../../bot/ports.js'
 import type { Instant } from '../../core/instant.js'
 import type { Json } from '../../core/log/entry.js'
 import type { SiteKey } from '../../core/site.js'
+import { again } from './again.js'
 import { writeBatch } from './batch.js'
 import { keepReply, takeClaim } from './claims.js'
 import { around, mayRetry } from './outside.js'
@@ -14,9 +15,20 @@ const mostTries = 5
 
 /**
  * The only writer of entries: see `Store.append`. PostgreSQL may ask for the whole transaction again (deadlock, serialization
- * failure): `compose` is then called anew with what stands there now.
+ * failure), and another server may take over: `compose` is then called anew with what stands there now.
  */
 export async function append<Reply extends Json>(
+  db: Database,
+  key: SiteKey,
+  loggedAt: Instant,
+  claim: Claim | null,
+  compose: Compose<Reply>
+): Promise<Appended<Reply> | null> {
+  // Where the database went away while it committed, only a claim tells whether it did: without one nothing is tried again.
+  return claim === null ? conflicted(db, key, loggedAt, claim, compose) : again(db.kind, () => conflicted(db, key, loggedAt, claim, compose))
+}
+
+async function conflicted<Reply extends Json>(
   db: Database,
   key: SiteKey,
   loggedAt: Instant,

@@ -39,7 +39,10 @@ export async function migrate(db: Kysely<Tables>, kind: Kind, migrations: readon
 
 /** On SQLite `begin immediate` is the lock. */
 async function lock(trx: Transaction<Tables>, kind: Kind): Promise<void> {
-  if (kind === 'postgres') await sql`select pg_advisory_xact_lock(${advisoryLock})`.execute(trx)
+  if (kind !== 'postgres') return
+  // Another one may take long over a big store.
+  await sql`set local lock_timeout = 0`.execute(trx)
+  await sql`select pg_advisory_xact_lock(${advisoryLock})`.execute(trx)
 }
 
 function refuseUnknown(done: readonly Done[], known: number): void {

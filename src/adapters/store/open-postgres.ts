@@ -9,6 +9,16 @@ import type { Database, Queries, Tables } from './schema.js'
 const int8 = 20
 const numeric = 1700
 const connectMs = 5000
+/**
+ * Whatever the server's own defaults are: acknowledged is flushed, and a row that was locked is read as it is now. A transaction that
+ * somebody left open, or that waits for one, ends: a crew does not wait longer either.
+ */
+const settings = [
+  ['synchronous_commit', 'on'],
+  ['default_transaction_isolation', 'read committed'],
+  ['lock_timeout', '8s'],
+  ['idle_in_transaction_session_timeout', '60s']
+] as const
 
 /** Opens the store in a PostgreSQL database and brings it to the newest migration. Throws StoreError; the URL's password is in no sentence. */
 export async function openPostgres(url: string): Promise<Database> {
@@ -29,7 +39,15 @@ export async function openPostgres(url: string): Promise<Database> {
 
 function makePool(url: string, max: number): pg.Pool {
   const types = { getTypeParser: parserOf } as pg.CustomTypesConfig
-  const pool = new pg.Pool({ connectionString: url, max, connectionTimeoutMillis: connectMs, types })
+  // Where the other end is gone without a word, the system finds out.
+  const pool = new pg.Pool({
+    connectionString: url,
+    max,
+    connectionTimeoutMillis: connectMs,
+    types,
+    keepAlive: true,
+    keepAliveInitialDelayMillis: 10_000
+  })
   // A connection that breaks between two queries, in the pool or out of it, would end the process if nobody listened; the next
   // query on it fails, and the pool throws it away.
   pool.on('error', () => undefined)
@@ -41,9 +59,9 @@ function over(pool: pg.Pool): Queries {
   const dialect = new PostgresDialect({
     pool,
     onCreateConnection: async (connection) => {
-      // Whatever the server's own defaults are: acknowledged is flushed, and a row that was locked is read as it is now.
-      await connection.executeQuery(CompiledQuery.raw('set synchronous_commit = on'))
-      await connection.executeQuery(CompiledQuery.raw("set default_transaction_isolation = 'read committed'"))
+      await connection.executeQuery(
+        CompiledQuery.raw(`select ${settings.map(([name, value]) => `set_config('${name}', '${value}', false)`).join(', ')}`)
+      )
     }
   })
   return new Kysely<Tables>({ dialect })

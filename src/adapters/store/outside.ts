@@ -7,6 +7,11 @@ interface DriverError {
   readonly errcode?: unknown
 }
 
+/** SQLSTATE of PostgreSQL, appendix A of its manual, and the system's names of a connection that is none any more. */
+const away: ReadonlySet<string> = new Set(['57P01', '57P02', '57P03', '25P03', 'ECONNREFUSED', 'ECONNRESET', 'EPIPE', 'ETIMEDOUT', 'EHOSTUNREACH'])
+/** Said without a code by the driver. */
+const cut = /^Connection terminated|^timeout exceeded when trying to connect|^Client has encountered a connection error/
+
 interface Failing {
   /** SQLite primary result code and its text, https://sqlite.org/rescode.html; the npm drop-in leaves the code out of some errors. */
   readonly code: number
@@ -65,6 +70,14 @@ export function mayRetry(error: unknown): boolean {
   return code === '40001' || code === '40P01'
 }
 
+/** Whether the database went away, as when another takes over: nothing is known of what was under way. */
+export function isAway(error: unknown): boolean {
+  const driver = driverError(error instanceof StoreError ? error.cause : error)
+  if (driver === null) return false
+  const { code, message } = driver
+  return (typeof code === 'string' && (away.has(code) || code.startsWith('08'))) || cut.test(message)
+}
+
 /** Whether SQLite gave up because another connection holds the file. */
 export function isBusy(error: unknown): boolean {
   const driver = driverError(error)
@@ -76,6 +89,8 @@ function sentence(error: unknown): string {
   if (driver === null) return `the store failed: ${String(error)}`
   const known = failings.find((failing) => is(failing, driver))
   if (known) return `${known.sentence}: ${driver.message}`
+  if (driver.code === '55P03') return `the store is locked by another process: ${driver.message}`
+  if (driver.code === '53100') return `the disk of the store is full: ${driver.message}`
   return `the store failed: ${driver.message || String(driver.code)}`
 }
 

@@ -3,6 +3,7 @@ import type { Kept, SiteView, Store } from '../../bot/ports.js'
 import type { Instant } from '../../core/instant.js'
 import { firstPrev } from '../../core/log/entry.js'
 import type { SiteKey, SiteSettings } from '../../core/site.js'
+import { again } from './again.js'
 import { append } from './append.js'
 import { plain } from './codec.js'
 import type { RawRow } from './entries.js'
@@ -41,19 +42,21 @@ export interface Snapshot {
 /** The store over an open database (`openSqlite`, `openPostgres`); `close` closes it. */
 export function createStore(db: Database): Store & StoreExtras {
   const { read, write } = db
+  // What only reads, or writes the same thing twice, may be done again while another server takes over.
+  const safely = <T>(run: () => Promise<T>) => again(db.kind, () => outside(run))
   return {
-    sites: (workspace) => outside(() => siteNames(read, workspace)),
-    view: (key) => outside(() => openView(read, key)),
+    sites: (workspace) => safely(() => siteNames(read, workspace)),
+    view: (key) => safely(() => openView(read, key)),
     createSite: (key, base) => outside(() => makeSite(write, key, base)),
     append: (key, loggedAt, claim, compose) => append(db, key, loggedAt, claim, compose),
-    entries: (key, afterSeq, count): Promise<readonly Kept[]> => outside(() => keptRows(read, key, afterSeq, count)),
-    keepsake: (workspace, sha256) => outside(() => readKeepsake(read, workspace, sha256)),
-    person: (workspace, id) => outside(() => readPerson(read, workspace, id)),
-    savePerson: (workspace, id, change) => outside(() => write.transaction().execute((trx) => writePerson(trx, workspace, id, change))),
-    givenUp: (workspace, dueSince, count) => outside(() => givenUp(read, workspace, dueSince, count)),
-    supervisors: (workspace) => outside(() => readSupervisors(read, workspace)),
-    hasSupervisor: (workspace) => outside(() => readSupervisor(read, workspace)),
-    siteOfChannel: (workspace, channel) => outside(() => siteOfChannel(read, workspace, channel)),
+    entries: (key, afterSeq, count): Promise<readonly Kept[]> => safely(() => keptRows(read, key, afterSeq, count)),
+    keepsake: (workspace, sha256) => safely(() => readKeepsake(read, workspace, sha256)),
+    person: (workspace, id) => safely(() => readPerson(read, workspace, id)),
+    savePerson: (workspace, id, change) => safely(() => write.transaction().execute((trx) => writePerson(trx, workspace, id, change))),
+    givenUp: (workspace, dueSince, count) => safely(() => givenUp(read, workspace, dueSince, count)),
+    supervisors: (workspace) => safely(() => readSupervisors(read, workspace)),
+    hasSupervisor: (workspace) => safely(() => readSupervisor(read, workspace)),
+    siteOfChannel: (workspace, channel) => safely(() => siteOfChannel(read, workspace, channel)),
     close: () => outside(() => db.close()),
     allSites: () => outside(() => read.selectFrom('sites').select(['workspace', 'site']).orderBy('workspace').orderBy('site').execute()),
     entriesCount: (key) => outside(() => countEntries(read, key)),

@@ -75,18 +75,9 @@ test('a deadlock is tried again: compose is called anew and both are done', asyn
   await store.close()
 })
 
-test('a connection that the server ends is a StoreError; the store goes on after it', async () => {
-  const database = await openPostgres(await urlOf('ended'))
-  const store = createStore(database)
-  const ended = store.append(demo, at, { key: 'D1' }, async (view) => {
-    await sql`select pg_terminate_backend(pid) from pg_stat_activity where pid <> pg_backend_pid() and backend_type = 'client backend'`.execute(
-      database.read
-    )
-    await view.state('site')
-    return batch({ drafts: [draft()], reply: 1 })
-  })
-  await expect(ended).rejects.toThrow(StoreError)
-  expect(await store.append(demo, at, { key: 'D1' }, async () => batch({ drafts: [draft()], reply: 2 }))).toMatchObject({ kind: 'done', reply: 2 })
-  expect(await store.entriesCount(demo)).toBe(1)
-  await store.close()
+test('no wait for a lock and no transaction left open lasts for ever', async () => {
+  const database = await openPostgres(await urlOf('waits'))
+  const shown = async (name: string) => (await sql.raw<Record<string, string>>(`show ${name}`).execute(database.write)).rows[0]?.[name]
+  expect([await shown('lock_timeout'), await shown('idle_in_transaction_session_timeout')]).toEqual(['8s', '1min'])
+  await database.close()
 })

@@ -45,7 +45,8 @@ export async function say(
       if (told.text !== null) return { trigger: command.trigger, text: told.text, tries }
       last = told.why
     }
-    await new Promise((wait) => setTimeout(wait, 25))
+    // A busy one says that it works on it: it is not asked again at once.
+    await new Promise((wait) => setTimeout(wait, last.startsWith('200') ? 500 : 25))
   }
   throw new Error(`${command.trigger} was never acknowledged: ${last}`)
 }
