@@ -37,6 +37,8 @@ interface Turn extends Site {
   readonly stale: boolean
 }
 
+const manyTurns = 50
+
 /** One look at the clock: queues what is due at any site, once, and sends what is queued. Throws only where the store fails. */
 export async function tick(now: Instant, ports: TickPorts): Promise<Ticked> {
   const kept = await ports.slots.keptSites()
@@ -45,18 +47,21 @@ export async function tick(now: Instant, ports: TickPorts): Promise<Ticked> {
     sites.flatMap((site) => turnsOf(site, now)),
     ports.slots
   )
+  const sending = { ...ports.drain, channelOf: channels(sites, ports) }
+  // Many turns take long to queue, and who queues them may not live to send: what is queued already goes first.
+  const before = turns.length > manyTurns ? await drain(now, sending) : null
   const queued: string[] = []
   for (const turn of turns) if ((await queueOrReport(turn, now, ports)) && !turn.stale) queued.push(turn.slot.key)
   const watched = await watchSites(now, sites, { ...ports, looked: ports.looked ?? null, clock: ports.drain.clock })
   const summed = await summarize(now, sites, ports)
   await tellOfDead(now, (workspace) => kept.find(({ key }) => key.workspace === workspace)?.key ?? null, ports)
-  const { sent, skipped } = await drain(now, { ...ports.drain, channelOf: channels(sites, ports) })
+  const { sent, skipped } = await drain(now, sending)
   return {
     at: toIso(now),
     due: [...turns.filter(({ stale }) => !stale).map(({ slot }) => slot.key), ...watched, ...summed],
     queued: [...queued, ...watched, ...summed],
-    sent,
-    skipped
+    sent: [...(before?.sent ?? []), ...sent],
+    skipped: [...(before?.skipped ?? []), ...skipped]
   }
 }
 
