@@ -1,7 +1,9 @@
 import { cpus, loadavg } from 'node:os'
 import { it } from 'vitest'
+import { temporaryPostgres } from '../support/databases.js'
 import { benchAppend } from './append.js'
 import { benchBigLog } from './big-log.js'
+import { benchMany } from './many.js'
 import { benchMorning } from './morning.js'
 import { benchPicture } from './picture.js'
 import { type BenchResult, benchRules } from './rules.js'
@@ -9,6 +11,8 @@ import { benchSheets } from './sheets.js'
 import { benchSimulation } from './simulation.js'
 import { benchSprayHttp } from './spray-http.js'
 import { benchStart } from './start.js'
+
+const urlOf = temporaryPostgres()
 
 /** Each measured beside what its row names, medians of several runs. `BENCH=name` runs those whose name holds it. */
 const benches: Readonly<Record<string, () => Promise<BenchResult | readonly BenchResult[]> | BenchResult | readonly BenchResult[]>> = {
@@ -20,7 +24,8 @@ const benches: Readonly<Record<string, () => Promise<BenchResult | readonly Benc
   picture: benchPicture,
   start: benchStart,
   morning: benchMorning,
-  sheets: benchSheets
+  sheets: benchSheets,
+  many: () => benchMany(urlOf)
 }
 
 it('speed, against named peers and the bars', async () => {
