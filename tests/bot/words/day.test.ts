@@ -21,10 +21,16 @@ describe('day', () => {
     expect(said(text)).toEqual({ command: 'day', date })
   })
 
+  test('its start, its record and its table, in all three languages, of any date', () => {
+    for (const words of ['day start', 'día inicio', 'jour début']) expect(said(words)).toEqual({ command: 'day start' })
+    for (const words of ['day record', 'día registro', 'jour relevé'])
+      expect(said(words)).toEqual({ command: 'day record', part: 'record', date: null })
+    expect(said('day 2026-05-03 csv')).toEqual({ command: 'day record', part: 'csv', date: '2026-05-03' })
+  })
+
   test.each([
-    ['day start', 'unknown-word', 'start'],
-    ['day record', 'unknown-word', 'record'],
-    ['day csv', 'unknown-word', 'csv'],
+    ['day record csv', 'duplicate', 'csv'],
+    ['day start 2026-05-04', 'inconsistent', '2026-05-04'],
     ['day 2026-02-30', 'bad-number', '2026-02-30'],
     ['day 04/05/2026', 'unknown-word', '04'],
     ['day today 2026-05-05', 'duplicate', '2026-05-05']

@@ -93,7 +93,7 @@ export const members: RecordWords['members'] = {
   openEdgeM: 'open edge',
   method: 'method',
   drainsOpen: 'drains open',
-  sheetsSafe: 'loose sheets safe',
+  sheetsSafe: 'loose sheets rolled or weighed down',
   cut: 'seal cut off',
   wetM: 'wet fleece cut back',
   heat: 'heat used',
