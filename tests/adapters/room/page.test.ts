@@ -201,7 +201,7 @@ describe('messages', () => {
     expect(await answer.getByRole('link', { name: 'read why' }).getAttribute('href')).toBe('https://example.org/limits')
     expect(await answer.locator('.body time').textContent()).toMatch(/08:10/)
     expect(await answer.textContent()).toContain('<here>')
-    await expect.poll(() => answer.getByRole('listitem').count()).toBe(4)
+    await expect.poll(() => answer.getByRole('listitem').count()).toBe(5)
     const image = answer.getByRole('img', { name: 'Wind falls below 25 km/h at 14:00' })
     expect(await image.evaluate((node: HTMLImageElement) => node.decode().then(() => node.naturalWidth))).toBe(1)
     await answer.getByRole('combobox', { name: 'Details' }).selectOption({ label: 'Windows' })

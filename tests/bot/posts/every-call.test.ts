@@ -80,6 +80,7 @@ forEachDatabase((open, kind) => {
       expect(new Set(calls)).toEqual(
         new Set([
           'slots.keptSites',
+          'outbox.untold',
           'slots.claimed',
           'weather.at',
           'store.append',
