@@ -5,6 +5,7 @@ import { decision } from './en/decision.js'
 import { findings } from './en/findings.js'
 import { fixes } from './en/fixes.js'
 import { frame } from './en/frame.js'
+import { guide } from './en/guide.js'
 import { install } from './en/install.js'
 import { labels } from './en/labels.js'
 import { parts } from './en/parts.js'
@@ -42,6 +43,7 @@ export const en: Text = {
   talk,
   toSay: { ...toSay, ...closing.toSay },
   usages,
+  guide,
   install,
   run,
   warming,

@@ -5,6 +5,7 @@ import { decision } from './es/decision.js'
 import { findings } from './es/findings.js'
 import { fixes } from './es/fixes.js'
 import { frame } from './es/frame.js'
+import { guide } from './es/guide.js'
 import { install } from './es/install.js'
 import { labels } from './es/labels.js'
 import { parts } from './es/parts.js'
@@ -42,6 +43,7 @@ export const es: Text = {
   talk,
   toSay: { ...toSay, ...closing.toSay },
   usages,
+  guide,
   install,
   run,
   warming,

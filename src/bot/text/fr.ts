@@ -5,6 +5,7 @@ import { decision } from './fr/decision.js'
 import { findings } from './fr/findings.js'
 import { fixes } from './fr/fixes.js'
 import { frame } from './fr/frame.js'
+import { guide } from './fr/guide.js'
 import { install } from './fr/install.js'
 import { labels } from './fr/labels.js'
 import { parts } from './fr/parts.js'
@@ -42,6 +43,7 @@ export const fr: Text = {
   talk,
   toSay: { ...toSay, ...closing.toSay },
   usages,
+  guide,
   install,
   run,
   warming,

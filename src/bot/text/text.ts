@@ -5,6 +5,7 @@ import type { ErrorCode, FindingId } from '../answer.js'
 import type { ClosingWords } from './closing-words.js'
 import type { DayPictureWords } from './day-picture-words.js'
 import type { DayWords } from './day-words.js'
+import type { GuideWords } from './guide-words.js'
 import type { InstallWords } from './install-words.js'
 import type { LabelId } from './labels.js'
 import type { CouponWords, FoamWords, HelpWords, KitWords, LaidWords, PersonWords, ProbeWords, SiteWords, StripWords } from './part-words.js'
@@ -172,6 +173,7 @@ export interface Text {
   readonly site: SiteWords
   readonly person: PersonWords
   readonly help: HelpWords
+  readonly guide: GuideWords
   readonly record: RecordWords
   readonly refusal: RefusalWords
   readonly posts: PostWords

@@ -85,7 +85,7 @@ export const usages: Usages = {
       'site [NAME] [units metric | us] [lang en | es | fr] [morning HH:MM] [evening HH:MM] [days mon-sat] [hours HH:MM-HH:MM] [posts KINDS | off] [limits ID] [substrate KIND] [channel CHANNEL] · site new NAME at LAT,LON zone ZONE · site NAME closed',
     example: '/site units us morning 05:30'
   },
-  help: { usage: 'help [COMMAND]', example: '/seamhand help spray' },
+  help: { usage: 'help [COMMAND | guide]', example: '/seamhand help spray' },
   me: { usage: 'me [lang en | es | fr] [units metric | us] [summary | no summary]', example: '/seamhand me lang es units us' },
   undo: { usage: 'undo [ID]', example: '/seamhand undo north-12' },
   correct: { usage: 'correct ID WORDS…', example: '/seamhand correct north-12 air 21' }

@@ -59,7 +59,7 @@ export const usages: Usages = {
       'site [NOMBRE] [unidades metric | us] [idioma en | es | fr] [mañana HH:MM] [tarde HH:MM] [días 1-6] [horario HH:MM-HH:MM] [avisos CLASES] [límites ID] [sustrato CLASE] [canal CANAL] · site nuevo NOMBRE a LAT,LON zona ZONA · site NOMBRE cerrado',
     example: '/site unidades us mañana 05:30'
   },
-  help: { usage: 'help [COMANDO]', example: '/seamhand help spray' },
+  help: { usage: 'help [COMANDO | guía]', example: '/seamhand help spray' },
   me: { usage: 'me [idioma en | es | fr] [unidades metric | us] [resumen | sin resumen]', example: '/seamhand me idioma es unidades metric' },
   undo: { usage: 'deshacer [ID]', example: '/seamhand deshacer north-12' },
   correct: { usage: 'corregir ID PALABRAS…', example: '/seamhand corregir north-12 aire 21' }

@@ -59,7 +59,7 @@ export const usages: Usages = {
       'site [NOM] [unités metric | us] [langue en | es | fr] [matin HH:MM] [soir HH:MM] [jours 1-6] [horaire HH:MM-HH:MM] [messages GENRES] [limites ID] [support GENRE] [canal CANAL] · site nouveau NOM à LAT,LON fuseau ZONE · site NOM fermé',
     example: '/site unités us matin 05:30'
   },
-  help: { usage: 'help [COMMANDE]', example: '/seamhand help spray' },
+  help: { usage: 'help [COMMANDE | guide]', example: '/seamhand help spray' },
   me: { usage: 'me [langue en | es | fr] [unités metric | us] [résumé | sans résumé]', example: '/seamhand me langue fr unités metric' },
   undo: { usage: 'annuler [ID]', example: '/seamhand annuler north-12' },
   correct: { usage: 'corriger ID MOTS…', example: '/seamhand corriger north-12 air 21' }

@@ -1,8 +1,9 @@
 import { commandLexicon } from '../command-words.js'
 import { find, rawAt } from '../cursor.js'
+import { guideWords } from '../guide-words.js'
 import { Refused } from '../refused.js'
 import { lexiconOf, nearest } from '../vocabulary.js'
-import type { Grammar, Walk } from '../walk.js'
+import type { Grammar, Vocabulary, Walk } from '../walk.js'
 import { note, put } from '../walk.js'
 
 /** The command that help is wanted about, with or without its slash. */
@@ -17,6 +18,16 @@ function other(walk: Walk): boolean {
   return true
 }
 
-const lexicon = lexiconOf({}, other)
+const guide: Vocabulary = {
+  guide: {
+    words: guideWords,
+    read: (walk, heard) => {
+      put(walk, heard, 'about', 'guide')
+      note(walk, 'command', 'guide')
+    }
+  }
+}
+
+const lexicon = lexiconOf(guide, other)
 
 export const help: Grammar = { command: 'help', lexicon: () => lexicon, build: ({ fields }) => ({ command: 'help', about: fields.about ?? null }) }
