@@ -13,7 +13,7 @@ export interface Plain {
 }
 
 /**
- * A plain question, read as a whole: every topic in it belongs to one command, numbers are those the command takes, and nothing
+ * A plain question, read as a whole: every word of it is known, every topic belongs to one command, numbers are those the command takes, and nothing
  * stands in it that could be a fact. Null: it is none, or not clear.
  */
 export function readPlain(walk: Walk): Plain | null {
@@ -27,9 +27,9 @@ export function readPlain(walk: Walk): Plain | null {
   return null
 }
 
-function fits(rule: Rule, { concepts, unknown, words }: Heard): boolean {
+function fits(rule: Rule, { concepts, unknown }: Heard): boolean {
   const needed = rule.needs.every((group) => group.some((concept) => concepts.has(concept)))
-  if (!needed || unknown.length > (rule.whole ? 0 : Math.floor(words / 5))) return false
+  if (!needed || unknown.length > 0) return false
   const known = new Set([...rule.needs.flat(), ...rule.may])
   return [...concepts].every((concept) => known.has(concept))
 }

@@ -11,8 +11,6 @@ export interface Rule {
   /** And nothing else but these and little words. */
   readonly may: readonly Concept[]
   readonly takes: Takes
-  /** Every word has to be known: what is left out could change what is asked. */
-  readonly whole: boolean
 }
 
 const little: readonly Concept[] = ['aux', 'can', 'what', 'when', 'howLong', 'howMuch', 'show', 'filler', 'not', 'need', 'left', 'today']
@@ -23,17 +21,16 @@ const asksTime: readonly Concept[] = ['when', 'howLong', 'today']
 interface More {
   readonly may?: readonly Concept[]
   readonly takes?: Takes
-  readonly whole?: boolean
 }
 
-function rule(to: string, needs: readonly (readonly Concept[])[], { may = [], takes = 'nothing', whole = false }: More = {}): Rule {
-  return { to, needs, may: [...little, ...may], takes, whole }
+function rule(to: string, needs: readonly (readonly Concept[])[], { may = [], takes = 'nothing' }: More = {}): Rule {
+  return { to, needs, may: [...little, ...may], takes }
 }
 
 /** In order: the first that fits answers. None of these messages logs what a person would have to know: they bring no facts. */
 export const rules: readonly Rule[] = [
   rule('help', [['help']], { may: ['use', 'work', 'start'] }),
-  rule('fire', [['fire']], { may: ['stop', 'last', 'part', 'weld', 'people', 'long', 'start', 'check', 'roof', 'hot', 'site'] }),
+  rule('fire', [['watch']], { may: ['fire', 'stop', 'last', 'part', 'weld', 'people', 'long', 'start', 'check', 'roof', 'hot', 'site'] }),
   rule('day csv', [['csv']], { may: ['record', 'day', 'site'] }),
   rule('day record', [['record']], { may: ['day', 'site', 'laid', 'metres', 'work', 'spray'] }),
   rule('day record', [['howMuch', 'what'], ['laid']], { may: ['metres', 'sheet', 'roll', 'roof', 'day', 'seam', 'robot', 'work'] }),
@@ -48,7 +45,7 @@ export const rules: readonly Rule[] = [
   ),
   rule('punch list', [['punch']], { may: ['open', 'fix', 'roof', 'site', 'check', 'day'] }),
   rule('punch list', [['fix'], ['left', 'need']], { may: ['open', 'site', 'roof'] }),
-  rule('weld NAME chart', [['robot', 'hand'], ['chart']], { may: ['weld', 'welder', 'coupon', 'wide', 'seam'], takes: 'welder', whole: true }),
+  rule('weld NAME chart', [['robot', 'hand'], ['chart']], { may: ['weld', 'welder', 'coupon', 'wide', 'seam'], takes: 'welder' }),
   rule(
     'weld NAME',
     [
@@ -57,8 +54,7 @@ export const rules: readonly Rule[] = [
     ],
     {
       may: ['coupon', 'cleared', 'weld', 'welder', 'ready', 'use', 'hold', 'metres', 'fix', 'seam', 'start', 'last', 'part', 'wide', 'joint'],
-      takes: 'welder',
-      whole: true
+      takes: 'welder'
     }
   ),
   rule('weld', [['coupon', 'hold', 'welder']], {
@@ -70,11 +66,10 @@ export const rules: readonly Rule[] = [
     may: ['warm', 'ready', 'use', 'cold', 'hot', 'stop', 'open', 'foam', 'spray', 'last', 'start', 'part', 'outlook', 'check', 'work', 'site'],
     takes: 'kit'
   }),
-  rule('kit', [['warm', 'ready', 'use']], { may: ['start', 'spray', 'cold', 'foam'], takes: 'kit name', whole: true }),
+  rule('kit', [['warm', 'ready', 'use']], { may: ['start', 'spray', 'cold', 'foam'], takes: 'kit name' }),
   rule('strip', [['strip'], ['howMuch', 'howLong', 'long', 'need', 'cut', 'what', 'wide']], {
     may: ['joint', 'sheet', 'gap', 'wide', 'long', 'cut', 'seam', 'roll', 'part'],
-    takes: 'strip',
-    whole: true
+    takes: 'strip'
   }),
   rule(
     'sheets',
@@ -84,8 +79,7 @@ export const rules: readonly Rule[] = [
     ],
     {
       may: ['roof', 'sheet', 'roll', 'layout', 'wide', 'long', 'site', 'metres', 'joint'],
-      takes: 'sheets',
-      whole: true
+      takes: 'sheets'
     }
   ),
   rule(
@@ -95,12 +89,12 @@ export const rules: readonly Rule[] = [
       ['howMuch', 'need', 'layout'],
       ['roll', 'sheet', 'kit', 'layout']
     ],
-    { may: ['wide', 'long'], takes: 'sheets', whole: true }
+    { may: ['wide', 'long'], takes: 'sheets' }
   ),
   rule('bond', [['bond']], { may: ['check', 'roof', 'last', 'ready', 'foam', 'day'] }),
   rule('seal', [['seal']], { may: ['open', 'roof', 'sheet', 'check', 'part', 'ready', 'stop', 'day'] }),
   rule('detail', [['detail']], { may: ['check', 'open', 'fix', 'roof', 'ready', 'last'] }),
-  rule('spray', [['openTime']], { may: ['foam', 'spray', 'roof', 'long'], whole: true }),
+  rule('spray', [['openTime']], { may: ['foam', 'spray', 'roof', 'long'] }),
   rule('day tomorrow', [['tomorrow']], {
     may: [...weather, ...work, 'spray', 'foam', 'weld', 'lay', 'last', 'part', 'sun', 'thunder', 'falls', 'day', 'seam', 'site']
   }),
@@ -119,19 +113,20 @@ export const rules: readonly Rule[] = [
       [...asksTime, 'part']
     ],
     {
-      may: ['spray', 'foam', 'weld', 'lay', 'work', 'start', 'stop', 'seam', 'sheet', 'roof', 'outlook', 'part', 'day', 'last', 'people', 'site'],
-      whole: true
+      may: ['spray', 'foam', 'weld', 'lay', 'work', 'start', 'stop', 'seam', 'sheet', 'roof', 'outlook', 'part', 'day', 'last', 'people', 'site']
     }
   ),
   rule('day', [['howLong'], ['left']], { may: ['outlook', 'part', 'day', 'work'] }),
   rule('day', [['outlook'], ['what', 'when', 'today', 'part', 'show', 'aux', 'filler']], {
     may: ['part', 'day', 'spray', 'weld', 'work', 'roof', 'site', 'falls']
   }),
-  rule('day', [['day', 'today', 'part'], ['what']], { may: ['part', 'day', 'outlook', 'work', 'roof'], whole: true }),
-  rule('spray', [['spray', 'foam']], { may: [...weather, ...work, 'spray', 'foam'], whole: true }),
-  rule('air', [['lay']], { may: [...weather, ...work, 'lay', 'roll', 'thunder'], whole: true }),
-  rule('weld', [['weld', 'seam']], { may: [...weather, ...work, 'weld', 'seam', 'joint', 'lay'], whole: true }),
-  rule('air', [['wind', 'people', 'work', 'hot', 'cold', 'warm', 'thunder']], { may: [...weather, ...work, 'thunder', 'lay', 'roll'], whole: true }),
-  rule('me', [['speech']], { may: [], whole: true }),
-  rule('site', [['site']], { may: ['outlook', 'day'], whole: true })
+  rule('day', [['day', 'today', 'part'], ['what']], { may: ['part', 'day', 'outlook', 'work', 'roof'] }),
+  rule('spray', [['foam']], { may: ['cold', 'hot', 'warm', 'humid', 'wind', 'rain', 'start', 'people', 'foam'] }),
+  rule('spray', [['spray']], { may: [...weather, ...work, 'spray', 'foam'] }),
+  rule('air', [['lay']], { may: ['cold', 'hot', 'warm', 'wind', 'rain', 'safe', ...work, 'lay', 'roll', 'thunder'] }),
+  rule('weld', [['made'], ['start']], { may: ['seam', 'people', 'part'] }),
+  rule('weld', [['weld']], { may: [...weather, ...work, 'weld', 'seam', 'joint', 'lay'] }),
+  rule('air', [['wind', 'people', 'work', 'hot', 'cold', 'warm', 'thunder']], { may: ['safe', ...weather, ...work, 'thunder', 'lay', 'roll'] }),
+  rule('me', [['speech']], { may: [] }),
+  rule('site', [['site']], { may: ['outlook', 'day'] })
 ]

@@ -17,10 +17,11 @@ export const siteWords = {
     fr: 'chaud(,e,s,es) réchauffer chauffer réchauffé(,e,s,es) réchauffent tiède(,s) température à_température'
   },
   people: {
-    en: 'crew men guys boys lads people workers team safe dangerous',
-    es: 'gente cuadrilla equipo trabajadores muchachos segur(o,a) peligros(o,a)',
-    fr: 'gars équipe ouvriers monde dangereux sécurité risqué'
+    en: 'crew men guys boys lads people workers team',
+    es: 'gente cuadrilla equipo trabajadores muchachos',
+    fr: 'gars équipe ouvriers monde'
   },
+  safe: { en: 'safe dangerous', es: 'segur(o,a) peligros(o,a)', fr: 'dangereux sécurité risqué' },
   work: { en: 'work working up_there be_up stay_up', es: 'trabajar trabajando estar_arriba subir', fr: 'travailler travaille bosser monter' },
   rain: {
     en: 'rain raining rains shower showers',
@@ -49,10 +50,11 @@ export const siteWords = {
     es: 'lista_de_pendientes pendiente pendientes',
     fr: 'réserve réserves liste_de_réserves liste_des_réserves'
   },
-  fire: {
-    en: 'fire fire_watch watch',
-    es: 'fuego incendio vigilancia vigilar guardia vigilancia_de_fuego guardia_de_fuego',
-    fr: 'feu incendie surveillance ronde surveiller surveillance_incendie'
+  fire: { en: 'fire', es: 'fuego incendio', fr: 'feu incendie' },
+  watch: {
+    en: 'fire_watch watch',
+    es: 'vigilancia vigilar guardia vigilancia_de_fuego guardia_de_fuego',
+    fr: 'surveillance ronde surveiller surveillance_incendie'
   },
   seal: {
     en: 'night_seal seal sealed drains drain tie-in watertight closed_up',

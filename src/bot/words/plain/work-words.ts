@@ -15,8 +15,14 @@ export const workWords = {
   },
   weld: {
     en: 'weld welding',
-    es: 'soldar soldando soldamos soldadura soldaduras',
-    fr: 'souder soude soudage soudure soudures'
+    es: 'soldar soldando soldamos',
+    fr: 'souder soude soudage'
+  },
+  /** Welds that are there already: how they are is never answered by whether one may weld. */
+  made: {
+    en: 'the_weld the_welds this_weld that_weld our_welds',
+    es: 'soldadura soldaduras',
+    fr: 'soudure soudures'
   },
   seam: {
     en: 'seam seams lap laps side_lap side_laps',

@@ -21,8 +21,8 @@ describe('a hundred questions that the grammar was not written with', () => {
     expect(['en', 'es', 'fr'].map((lang) => questions.filter((question) => question.lang === lang).length)).toEqual([34, 33, 33])
   })
 
-  test('95 reach their command, as measured once when the grammar was done', () => {
-    expect(reached.length).toBeGreaterThanOrEqual(95)
+  test('93 reach their command: 95 when first measured, two given up when unknown words were no longer let pass', () => {
+    expect(reached.length).toBeGreaterThanOrEqual(93)
   })
 
   test('the others are refused, none is answered by another command', () => {
