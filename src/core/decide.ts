@@ -1,9 +1,9 @@
 import type { Facts } from './facts.js'
 import type { Activity, Finding, Group, Verdict } from './finding.js'
+import { type Judge, judges, weatherJudges } from './judges.js'
 import type { LimitsSheet } from './limits/sheet.js'
 import { type Outcome, outcomes, rank } from './outcome.js'
-import { type RuleId, rules } from './rules/index.js'
-import type { Rule } from './rules/rule.js'
+import type { RuleId } from './rules/index.js'
 
 export interface Decision {
   readonly activity: Activity
@@ -14,45 +14,6 @@ export interface Decision {
   readonly people: Outcome
   /** By how much they bind: no-go, unknown, caution, go; then margin ÷ caution band, null first; then rule. */
   readonly findings: readonly Finding<RuleId>[]
-}
-
-interface Judge {
-  readonly rule: RuleId
-  readonly activity: Activity
-  readonly group: Group
-  readonly check: Rule['check']
-}
-
-type Judges = Readonly<Record<Activity, readonly Judge[]>>
-
-/** In order of rule, the last thing that findings are sorted by. */
-const ids = (Object.keys(rules) as RuleId[]).sort()
-const judges: Judges = {
-  spray: judgesOf(['spray', 'people']),
-  lay: judgesOf(['lay', 'people']),
-  weld: judgesOf(['weld', 'people']),
-  people: judgesOf(['people'])
-}
-/** Without the checklist. */
-const weatherJudges: Judges = {
-  spray: ofWeather(judges.spray),
-  lay: ofWeather(judges.lay),
-  weld: ofWeather(judges.weld),
-  people: ofWeather(judges.people)
-}
-
-function judgesOf(list: readonly Activity[]): Judge[] {
-  return ids.flatMap((rule) => {
-    const { judges: groups, check }: Rule = rules[rule]
-    return list.flatMap((activity) => {
-      const group = groups[activity]
-      return group === undefined ? [] : [{ rule, activity, group, check }]
-    })
-  })
-}
-
-function ofWeather(list: readonly Judge[]): readonly Judge[] {
-  return list.filter(({ group }) => group !== 'checklist')
 }
 
 /** Runs every rule of an activity, and of `people` beside it. Pure: the same facts and sheet give the same decision. */
@@ -92,26 +53,19 @@ export function outcomeOf(activity: Activity, facts: Facts, sheet: LimitsSheet):
   return ranking(own)
 }
 
-/**
- * The findings of conditions and people of every activity, in the order of `decide`, without the checklist; those of people are
- * the same ones everywhere. Pure.
- */
-export function weatherFindings(facts: Facts, sheet: LimitsSheet): Readonly<Record<Activity, readonly Finding<RuleId>[]>> {
-  const findingOf = ({ rule, activity, group, check }: Judge): Finding<RuleId> | null => {
-    const verdict = check(facts, sheet, activity)
-    return verdict === null ? null : found(rule, activity, group, verdict)
+/** The findings of conditions and people of an activity, in the order of `decide`, without the checklist. Pure. */
+export function weatherFindings(activity: Activity, facts: Facts, sheet: LimitsSheet): readonly Finding<RuleId>[] {
+  const ranked: Ranked = [[], [], [], []]
+  for (const judge of weatherJudges[activity]) {
+    const verdict = judge.check(facts, sheet, judge.activity)
+    if (verdict !== null) insert(ranked[rank[verdict.outcome]] as Finding<RuleId>[], findingOf(judge, verdict))
   }
-  const ofPeople = weatherJudges.people.map(findingOf)
-  const of = (activity: Activity): readonly Finding<RuleId>[] => {
-    const ranked: Ranked = [[], [], [], []]
-    let next = 0
-    for (const judge of weatherJudges[activity]) {
-      const finding = judge.group === 'people' ? (ofPeople[next++] ?? null) : findingOf(judge)
-      if (finding !== null) insert(ranked[rank[finding.outcome]] as Finding<RuleId>[], finding)
-    }
-    return inOrder(ranked)
-  }
-  return { spray: of('spray'), lay: of('lay'), weld: of('weld'), people: of('people') }
+  return inOrder(ranked)
+}
+
+/** A verdict with the rule it is of. */
+export function findingOf({ rule, activity, group }: Judge, verdict: Verdict): Finding<RuleId> {
+  return found(rule, activity, group, verdict)
 }
 
 /** Findings by rank of their outcome. Kept apart while they come in: a plan asks for thousands of decisions, and sorting is what costs. */

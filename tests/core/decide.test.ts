@@ -183,7 +183,7 @@ describe('the order of findings', () => {
         const decision = decide(activity, facts(overrides), common)
         const { findings } = decision
         expect(outcomeOf(activity, facts(overrides), common)).toBe(decision.outcome)
-        const shared = weatherFindings(facts(overrides), common)[activity]
+        const shared = weatherFindings(activity, facts(overrides), common)
         expect(shared).toEqual(findings.filter(({ group }) => group !== 'checklist'))
         expect(findings).toEqual([...findings].sort(byBinding))
         for (const group of ['conditions', 'checklist', 'people'] as const) {

@@ -1,9 +1,10 @@
 import { byBinding } from '../decide.js'
 import type { Finding } from '../finding.js'
 import type { Instant } from '../instant.js'
+import type { LimitsSheet } from '../limits/sheet.js'
 import { rank } from '../outcome.js'
 import type { RuleId } from '../rules/index.js'
-import { type Quarter, quarterS } from './quarters.js'
+import { findingsAt, type Moment, quarterS } from './quarters.js'
 
 /** One thing that threatens people in a day: at its worst, and between which instants it is not go. */
 export interface Hazard {
@@ -13,10 +14,11 @@ export interface Hazard {
 }
 
 /** Every rule of people that is not go at some time of the day, worst first. */
-export function hazardsOf(quarters: readonly Quarter[]): readonly Hazard[] {
+export function hazardsOf(moments: readonly Moment[], sheet: LimitsSheet): readonly Hazard[] {
   const found = new Map<RuleId, Hazard>()
-  for (const { at, findings } of quarters) {
-    for (const finding of findings) {
+  for (const moment of moments) {
+    const { at } = moment.facts
+    for (const finding of findingsAt(moment, 'people', sheet)) {
       if (rank[finding.outcome] === 0) continue
       const before = found.get(finding.rule)
       const worse = before === undefined || byBinding(finding, before.finding) < 0 ? finding : before.finding

@@ -86,7 +86,7 @@ export function outlook(
     from: instants[0] ?? null,
     to: last === undefined ? null : last + quarterS,
     activities: { spray: quartersOutlook(spray.seen, spray.open), lay: of('lay'), weld: of('weld'), people: of('people') },
-    hazards: hazardsOf(all.map((moment) => moment.of.people)),
+    hazards: hazardsOf(all, sheet),
     airC,
     gustKmh: rangeOf(all, 'gustKmh'),
     rainChancePct: rangeOf(all, 'rainChancePct'),

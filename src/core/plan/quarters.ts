@@ -1,13 +1,14 @@
-import { weatherFindings } from '../decide.js'
+import { findingOf, weatherFindings } from '../decide.js'
 import type { Facts } from '../facts.js'
-import type { Activity, Finding } from '../finding.js'
+import type { Activity, Finding, Verdict } from '../finding.js'
 import type { Fix } from '../fix.js'
 import { sunEvents } from '../gather/daylight.js'
 import { gather } from '../gather/gather.js'
 import type { Memory } from '../gather/memory.js'
 import type { Instant } from '../instant.js'
+import { type Judge, weatherJudges } from '../judges.js'
 import type { LimitsSheet } from '../limits/sheet.js'
-import type { Outcome } from '../outcome.js'
+import { type Outcome, rank } from '../outcome.js'
 import type { RoofSeries } from '../roof/series.js'
 import type { RuleId } from '../rules/index.js'
 import type { Forecast } from '../weather/forecast.js'
@@ -20,8 +21,6 @@ export interface Quarter {
   readonly outcome: Outcome
   /** What the outcome comes from: the finding that binds most. Null where nothing was judged. */
   readonly binding: Finding<RuleId> | null
-  /** Of conditions and people, in order of how much they bind, without those set aside. */
-  readonly findings: readonly Finding<RuleId>[]
   /** What nothing is known of yet: readings to take, never counted as go. */
   readonly toRead: readonly ToRead[]
 }
@@ -54,31 +53,66 @@ export function moments(
   const sun = sunEvents(memory.settings, date)
   return instants.map((at) => {
     const facts = gather(memory, forecast, sun, sheet, at, now, roof)
-    const found = weatherFindings(facts, sheet)
-    const of = (activity: Activity) => judged(activity, at, found[activity])
+    // What is said of people is part of every activity: judged once.
+    const people = verdictsOf(weatherJudges.people, facts, sheet)
+    const of = (activity: Activity) => judged(activity, facts, sheet, people)
     return { facts, of: { spray: of('spray'), lay: of('lay'), weld: of('weld'), people: of('people') } }
   })
 }
 
-const nothingToRead: readonly ToRead[] = []
-
-function judged(activity: Activity, at: Instant, findings: readonly Finding<RuleId>[]): Quarter {
-  const toRead = findings.some(isSetAside) ? findings.filter(isSetAside).map(({ rule, fix }) => ({ rule, fix })) : nothingToRead
-  const kept = toRead.length === 0 ? findings : findings.filter((finding) => !isSetAside(finding))
-  // Those of the worst outcome come first, so that the first that decides alone tells it.
-  const first = kept.find((finding) => decidesAlone(activity, finding)) ?? null
-  const outcome = first?.outcome ?? 'go'
-  // Where all is go the tightest number tells more than a plain yes.
-  const numbered =
-    outcome === 'go' ? kept.find((finding) => finding.ease !== null && finding.outcome === 'go' && decidesAlone(activity, finding)) : undefined
-  return { at, outcome, binding: numbered ?? first, findings: kept, toRead }
+/** Everything found of conditions and people at a moment, in order of how much it binds, without what is set aside. Few ask, so it is made when asked. */
+export function findingsAt({ facts }: Moment, activity: Activity, sheet: LimitsSheet): readonly Finding<RuleId>[] {
+  return weatherFindings(activity, facts, sheet).filter((finding) => !isSetAside(finding.rule, finding))
 }
 
-function isSetAside({ rule, outcome, value }: Finding<RuleId>): boolean {
+const nothingToRead: readonly ToRead[] = []
+
+function verdictsOf(judges: readonly Judge[], facts: Facts, sheet: LimitsSheet): readonly (Verdict | null)[] {
+  return judges.map(({ check, activity }) => check(facts, sheet, activity))
+}
+
+/** Only what is read of most quarters: the outcome, and the one finding that it comes from. All others are left as verdicts. */
+function judged(activity: Activity, facts: Facts, sheet: LimitsSheet, people: readonly (Verdict | null)[]): Quarter {
+  const toRead: ToRead[] = []
+  let [first, numbered]: [Bound | null, Bound | null] = [null, null]
+  let next = 0
+  for (const judge of weatherJudges[activity]) {
+    const verdict = judge.group === 'people' ? (people[next++] ?? null) : judge.check(facts, sheet, judge.activity)
+    if (verdict === null) continue
+    if (isSetAside(judge.rule, verdict)) toRead.push({ rule: judge.rule, fix: verdict.fix })
+    else if (decidesAlone(activity, judge, verdict)) {
+      if (first === null || bindsMore(verdict, first.verdict)) first = { judge, verdict }
+      if (isNumber(verdict) && (numbered === null || bindsMore(verdict, numbered.verdict))) numbered = { judge, verdict }
+    }
+  }
+  const outcome = first?.verdict.outcome ?? 'go'
+  // Where all is go the tightest number tells more than a plain yes.
+  const bound = outcome === 'go' ? (numbered ?? first) : first
+  const binding = bound === null ? null : findingOf(bound.judge, bound.verdict)
+  return { at: facts.at, outcome, binding, toRead: toRead.length === 0 ? nothingToRead : toRead }
+}
+
+interface Bound {
+  readonly judge: Judge
+  readonly verdict: Verdict
+}
+
+/** As `byBinding` has it for two that come in order of rule: of equals the first stays. */
+function bindsMore(verdict: Verdict, than: Verdict): boolean {
+  if (verdict.outcome !== than.outcome) return rank[verdict.outcome] > rank[than.outcome]
+  if (verdict.ease === null) return than.ease !== null
+  return than.ease !== null && verdict.ease < than.ease
+}
+
+function isNumber({ outcome, ease }: Verdict): boolean {
+  return outcome === 'go' && ease !== null
+}
+
+function isSetAside(rule: RuleId, { outcome, value }: Verdict): boolean {
   return outcome === 'unknown' && value === null && ofSurfaceOrKit.has(rule)
 }
 
 /** As `decide` has it: people `no-go` stops every activity, anything less of theirs is shown beside it. */
-function decidesAlone(activity: Activity, { group, outcome }: Finding<RuleId>): boolean {
+function decidesAlone(activity: Activity, { group }: Judge, { outcome }: Verdict): boolean {
   return activity === 'people' || group === 'conditions' || outcome === 'no-go'
 }

@@ -8,7 +8,7 @@ import type { RuleId } from '../rules/index.js'
 import type { Forecast } from '../weather/forecast.js'
 import { ageOf } from '../weather/lookup.js'
 import { type LapsedWelder, lapsedByWeather } from '../welds/lapsed-by-weather.js'
-import { type Moment, moments, quarterS } from './quarters.js'
+import { findingsAt, type Moment, moments, quarterS } from './quarters.js'
 
 /** What the watch warns of when it is close, whatever the answers are. */
 export const warnings = ['rain', 'gust', 'thunder'] as const
@@ -78,35 +78,36 @@ export function look(memory: Memory, forecast: Forecast | null, sheet: LimitsShe
     outcomes: of((activity) => first.of[activity].outcome),
     held: of((activity) => worst(all.filter(({ facts }) => facts.at <= now + holdS).map((moment) => moment.of[activity].outcome))),
     binding: of((activity) => first.of[activity].binding),
-    warned: warnings.flatMap((warning) => warnedOf(warning, all)),
+    warned: warnings.flatMap((warning) => warnedOf(warning, all, sheet)),
     lapsed: lapsedByWeather(first.facts.welders, [])
   }
 }
 
 /** Rain within the time of closing up, gusts beyond laying sheets in that time, thunder by the forecast: each stands in one rule. */
-function warnedOf(warning: Warning, all: readonly Moment[]): readonly Warned[] {
+function warnedOf(warning: Warning, all: readonly Moment[], sheet: LimitsSheet): readonly Warned[] {
   const first = all[0] as Moment
   if (warning === 'thunder') {
-    const finding = findingOf(first, 'people', 'thunder')
+    const finding = findingOf(first, 'people', 'thunder', sheet)
     return finding !== null && (finding.outcome === 'no-go' || finding.outcome === 'caution') ? [{ warning, at: null, finding }] : []
   }
-  if (warning === 'gust') return firstStop(all, 'lay', 'wind-gust', warning)
-  const falling = firstStop(all, 'lay', 'rain-now', warning)
-  const coming = findingOf(first, 'lay', 'rain-coming')
+  if (warning === 'gust') return firstStop(all, 'wind-gust', warning, sheet)
+  const falling = firstStop(all, 'rain-now', warning, sheet)
+  const coming = findingOf(first, 'lay', 'rain-coming', sheet)
   if (falling.length > 0) return falling
   return coming?.outcome === 'no-go' ? [{ warning, at: null, finding: coming }] : []
 }
 
-function firstStop(all: readonly Moment[], activity: Activity, rule: RuleId, warning: Warning): readonly Warned[] {
+/** The first moment at which a rule stops the laying of sheets. */
+function firstStop(all: readonly Moment[], rule: RuleId, warning: Warning, sheet: LimitsSheet): readonly Warned[] {
   for (const moment of all) {
-    const finding = findingOf(moment, activity, rule)
+    const finding = findingOf(moment, 'lay', rule, sheet)
     if (finding?.outcome === 'no-go') return [{ warning, at: moment.facts.at, finding }]
   }
   return []
 }
 
-function findingOf(moment: Moment, activity: Activity, rule: RuleId): Finding<RuleId> | null {
-  return moment.of[activity].findings.find((finding) => finding.rule === rule) ?? null
+function findingOf(moment: Moment, activity: Activity, rule: RuleId, sheet: LimitsSheet): Finding<RuleId> | null {
+  return findingsAt(moment, activity, sheet).find((finding) => finding.rule === rule) ?? null
 }
 
 /** What is taken as said when the first look of a day is taken: the answers as they are, no warning yet. */

@@ -12,7 +12,7 @@ function day(drawn: string, rule: RuleId = 'wind-gust'): readonly Quarter[] {
   return [...drawn].map((letter, index) => {
     const outcome = letters[letter] as Outcome
     const found = finding(rule, { outcome }) as Quarter['binding']
-    return { at: index * 900, outcome, binding: outcome === 'go' ? null : found, findings: [], toRead: [] }
+    return { at: index * 900, outcome, binding: outcome === 'go' ? null : found, toRead: [] }
   })
 }
 
