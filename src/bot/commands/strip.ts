@@ -33,7 +33,9 @@ export async function strip(
   const minWidthMm = leastMm(seamLimit(null, sheet))
   const findings = [landFinding(size.landMm, ask.at, sheet), gapFinding(gapMm, ask.at, sheet)].sort(byBinding)
   const numbers = { ...size, minWidthMm, ...fromRoll(said, size.lengthMm) }
-  const papers = [stripPaper({ strip: input, size, minWidthMm, lang: how.lang, units: how.units })]
+  // A chat shows the picture; a terminal asks thousands of sizes, and drawing is what takes long.
+  const drawn = said.picture === true || ask.via !== 'ask'
+  const papers = !drawn ? [] : [stripPaper({ strip: input, size, minWidthMm, lang: how.lang, units: how.units })]
   return told({ command: 'strip', outcome: worst(findings.map(({ outcome }) => outcome)), findings, numbers, papers })
 }
 

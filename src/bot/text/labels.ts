@@ -94,6 +94,7 @@ export const labelIds = [
   'area',
   'sheets',
   'roll',
+  'picture',
   'times',
   'reason',
   'name',

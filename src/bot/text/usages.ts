@@ -38,7 +38,7 @@ export const usages: Usages = {
       'weld [sheet T] [lap clean] [dry] [lead L AREA] · weld NAME WIDTH… PEEL [cut] [warm] [set T] [speed V] [thick MM] [lot L] [colour C] [old] [by WHO] · weld NAME restart | power | source | lead | set T | speed V | nozzle | roller | operator WHO | thick MM | lot L | colour C | old | off | probed | released [LENGTH] | chart',
     example: '/weld robot 41 40 42 mm film set 480 speed 2.5'
   },
-  strip: { usage: 'strip WIDTH [gap G] [off O] [edge RUN] [sheets N] [roll L] [xN]', example: '/strip 2 m gap 6 mm' },
+  strip: { usage: 'strip WIDTH [gap G] [off O] [edge RUN] [sheets N] [roll L] [xN] [picture]', example: '/strip 2 m gap 6 mm' },
   sheets: {
     usage:
       'sheets WIDTHxDEPTH [notch WxD ne | se | sw | nw] [opening WxD at X,Y] | X,Y X,Y X,Y… [opening …] · with [along x | y] [height H] [zones en | asce | nbcc] [sheet W] [lap L] [roll L]',

@@ -33,6 +33,7 @@ interface SheetFields {
   sheets: number
   rollM: number
   times: number
+  picture: true
   areaM2: number
   robotM: number
   handM: number

@@ -84,6 +84,8 @@ export interface StripSaid {
   readonly rollM: number | null
   /** `x4`: how many strips. */
   readonly times: number | null
+  /** It is to be drawn, where nobody would see it otherwise. */
+  readonly picture?: true
 }
 
 /** A corner of an outline, mm, and the words that placed it. */

@@ -118,7 +118,7 @@ describe('another server takes over', () => {
     await endOthers(database)
     expect(await Promise.all([store.sites('local'), store.person('local', 'U1'), store.siteOfChannel('local', 'C1')])).toEqual([
       ['demo'],
-      { lang: null, units: null, role: null, name: null },
+      { lang: null, units: null, role: null, name: null, summary: null },
       null
     ])
   })

@@ -277,14 +277,14 @@ forEachDatabase((open, kind) => {
 
   test('a person is known by what was saved, piece by piece', async () => {
     const store = await fresh()
-    expect(await store.person('local', 'U1')).toEqual({ lang: null, units: null, role: null, name: null })
+    expect(await store.person('local', 'U1')).toEqual({ lang: null, units: null, role: null, name: null, summary: null })
     await store.savePerson('local', 'U1', { lang: 'es' })
     await store.savePerson('local', 'U1', { units: 'us', name: 'Ana' })
     await store.savePerson('local', 'U1', {})
     await store.savePerson('local', 'U2', {})
-    expect(await store.person('local', 'U1')).toEqual({ lang: 'es', units: 'us', role: null, name: 'Ana' })
+    expect(await store.person('local', 'U1')).toEqual({ lang: 'es', units: 'us', role: null, name: 'Ana', summary: null })
     await store.savePerson('local', 'U1', { lang: null })
-    expect(await store.person('local', 'U1')).toEqual({ lang: null, units: 'us', role: null, name: 'Ana' })
+    expect(await store.person('local', 'U1')).toEqual({ lang: null, units: 'us', role: null, name: 'Ana', summary: null })
     expect(await store.person('other', 'U1')).toMatchObject({ name: null })
   })
 

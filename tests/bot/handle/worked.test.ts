@@ -120,3 +120,13 @@ describe('the full spray line without one of its statements', () => {
     expect(findingOf(reply, 'thunder')).toMatchObject({ group: 'people', activity: 'people', value: null, fix: 'state:thunder', stale: false })
   })
 })
+
+describe('the picture of a strip', () => {
+  it('in a terminal only when it is asked for, in any language', async () => {
+    const seamhand = await open()
+    expect((await seamhand.ask('strip 2 m gap 6')).files).toEqual([])
+    for (const words of ['strip 2 m gap 6 picture', 'strip 2 m dibujo', 'strip 2 m dessin']) {
+      expect((await seamhand.ask(words)).files).toMatchObject([{ kind: 'strip', name: 'strip.png' }])
+    }
+  })
+})

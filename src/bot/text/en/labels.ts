@@ -94,6 +94,7 @@ export const labels: Readonly<Record<Exclude<LabelId, ClosingLabelId>, string>> 
   area: 'area',
   sheets: 'sheets',
   roll: 'roll',
+  picture: 'picture',
   times: 'how many',
   reason: 'reason',
   name: 'name',

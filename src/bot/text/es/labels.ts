@@ -94,6 +94,7 @@ export const labels: Readonly<Record<Exclude<LabelId, ClosingLabelId>, string>> 
   area: 'superficie',
   sheets: 'láminas',
   roll: 'rollo',
+  picture: 'dibujo',
   times: 'cuántas',
   reason: 'motivo',
   name: 'nombre',

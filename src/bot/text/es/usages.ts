@@ -12,7 +12,7 @@ export const usages: Usages = {
       'weld [lámina T] [traslape limpio] [seco] [cable L SECCIÓN] · weld NOMBRE ANCHO… PELADO [testigo] [caliente] [ajuste T] [velocidad V] [espesor MM] [lote L] [color C] [por QUIÉN] · weld NOMBRE reinicio | corte | fuente | cable | ajuste T | velocidad V | boquilla | rodillo | operador QUIÉN | espesor MM | lote L | color C | vieja | apagado | repasado | liberado [L] | gráfico',
     example: '/weld robot 41 40 42 mm película ajuste 480 velocidad 2,5'
   },
-  strip: { usage: 'strip ANCHO [hueco H] [descentrado D] [borde L] [láminas N] [rollo L] [xN]', example: '/strip 2 m hueco 6 mm' },
+  strip: { usage: 'strip ANCHO [hueco H] [descentrado D] [borde L] [láminas N] [rollo L] [xN] [dibujo]', example: '/strip 2 m hueco 6 mm' },
   sheets: {
     usage:
       'sheets ANCHOxFONDO [muesca AxF ne | se | so | no] [abertura AxF a X,Y] | X,Y X,Y X,Y… [abertura …] · con [sentido x | y] [altura H] [zonas en | asce | nbcc] [lámina A] [traslape T] [rollo L]',

@@ -94,6 +94,7 @@ export const labels: Readonly<Record<Exclude<LabelId, ClosingLabelId>, string>> 
   area: 'surface',
   sheets: 'feuilles',
   roll: 'rouleau',
+  picture: 'dessin',
   times: 'combien',
   reason: 'motif',
   name: 'nom',

@@ -12,7 +12,7 @@ export const usages: Usages = {
       'weld [feuille T] [recouvrement propre] [sec] [rallonge L SECTION] · weld NOM LARGEUR… PELAGE [prélèvement] [chaud] [consigne T] [vitesse V] [épaisseur MM] [lot L] [couleur C] [par QUI] · weld NOM redémarrage | coupure | source | rallonge | consigne T | vitesse V | buse | rouleau | opérateur QUI | épaisseur MM | lot L | couleur C | vieille | arrêt | sondé | libéré [L] | graphique',
     example: '/weld robot 41 40 42 mm film consigne 480 vitesse 2,5'
   },
-  strip: { usage: 'strip LARGEUR [écart E] [décalage D] [bord L] [feuilles N] [rouleau L] [xN]', example: '/strip 2 m écart 6 mm' },
+  strip: { usage: 'strip LARGEUR [écart E] [décalage D] [bord L] [feuilles N] [rouleau L] [xN] [dessin]', example: '/strip 2 m écart 6 mm' },
   sheets: {
     usage:
       'sheets LARGEURxPROFONDEUR [encoche LxP ne | se | so | no] [ouverture LxP à X,Y] | X,Y X,Y X,Y… [ouverture …] · avec [sens x | y] [hauteur H] [zones en | asce | nbcc] [feuille L] [recouvrement R] [rouleau L]',

@@ -6,7 +6,7 @@ import { slotValue } from '../slot.js'
 import { slots } from '../slots/numbers.js'
 import { number, putNumber } from '../take.js'
 import { lexiconOf } from '../vocabulary.js'
-import type { Grammar, Vocabulary, Walk } from '../walk.js'
+import { type Grammar, note, put, type Vocabulary, type Walk } from '../walk.js'
 
 export const sheetsWords = { en: 'sheets sheet', es: 'lámina(,s)', fr: 'feuille(,s) lés' }
 
@@ -17,6 +17,13 @@ export const stripVocabulary: Vocabulary = {
   edge: { words: { en: 'edge', es: 'borde', fr: 'bord' }, read: number(slots.edge, 'edgeMm') },
   sheets: { words: sheetsWords, read: number(slots.sheets, 'sheets') },
   roll: { words: { en: 'roll', es: 'rollo', fr: 'rouleau' }, read: number(slots.roll, 'rollM') },
+  picture: {
+    words: { en: 'picture', es: 'dibujo imagen', fr: 'dessin image' },
+    read: (walk, heard) => {
+      put(walk, heard, 'picture', true)
+      note(walk, 'picture', true)
+    }
+  },
   x: { words: { en: 'x ×', es: 'x', fr: 'x' }, read: number(slots.times, 'times') }
 }
 
@@ -41,7 +48,8 @@ export const strip: Grammar = {
   lexicon: () => lexicon,
   build: ({ fields }) => {
     if (fields.widthM === undefined) throw missing('width')
-    const { widthM, gapMm = null, offMm = null, edgeMm = null, sheets = null, rollM = null, times = null } = fields
-    return { command: 'strip', strip: { widthM, gapMm, offMm, edgeMm, sheets, rollM, times } }
+    const { widthM, gapMm = null, offMm = null, edgeMm = null, sheets = null, rollM = null, times = null, picture } = fields
+    const strip = { widthM, gapMm, offMm, edgeMm, sheets, rollM, times }
+    return { command: 'strip', strip: picture ? { ...strip, picture } : strip }
   }
 }
