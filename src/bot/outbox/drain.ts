@@ -45,6 +45,7 @@ async function takeAll(chat: Chat, pace: Pace, ports: DrainPorts, done: (key: st
   let taken = 0
   while (failed.length === 0 && clock() < end && taken < mostInATick) {
     const at = clock()
+    const busy = running.size
     const posts = await outbox.take(at, at + holdS, most - running.size, pausedAt(pace, at)).catch((error: unknown) => {
       failed.push(error)
       return []
@@ -61,6 +62,8 @@ async function takeAll(chat: Chat, pace: Pace, ports: DrainPorts, done: (key: st
     }
     if (running.size >= most || (posts.length === 0 && running.size > 0)) await Promise.race(running)
     else if (posts.length === 0) {
+      // What was on its way ended while the store was asked: the next of its channel was not free yet.
+      if (busy > 0) continue
       if (!pace.putOff || wait === null) break
       pace.putOff = false
       await wait(1)
