@@ -107,7 +107,7 @@ describe('seamhand forget', () => {
     const before = await lines({ SEAMHAND_DATA: data }, 'before')
     expect(await seamhand(['forget', '--person', 'ask', '--data', data])).toMatchObject({ code: 0, out: expect.stringContaining('forgotten') })
     const store = createStore(await openSqlite(data, { server: false }))
-    expect(await store.person('local', 'ask')).toEqual({ name: null, lang: null, units: null, role: null })
+    expect(await store.person('local', 'ask')).toEqual({ name: null, lang: null, units: null, role: null, summary: null })
     expect((await store.person('local', 'U2')).role).toBe('supervisor')
     await store.close()
     expect(await lines({ SEAMHAND_DATA: data }, 'after')).toBe(before)
