@@ -7,7 +7,7 @@ import { windChillC } from '../physics/wind-chill.js'
 import type { WeatherAt } from '../weather/at.js'
 import { combine } from './combine.js'
 import { inForce } from './in-force.js'
-import { last, type Memory } from './memory.js'
+import type { Said } from './memory.js'
 
 export interface AirFacts {
   readonly airC: Fact
@@ -21,20 +21,21 @@ export interface AirFacts {
 }
 
 /** The air and the wind: readings in force before the forecast, humidity and dew point from each other. */
-export function gatherAir(memory: Memory, weather: WeatherAt, sheet: LimitsSheet, now: Instant): AirFacts {
+export function gatherAir(said: Said, weather: WeatherAt, sheet: LimitsSheet, now: Instant): AirFacts {
   const age = sheet.maxAgeMin
-  const airC = inForce(last(memory, 'airC'), age.air, now, 'reading', weather.airC)
-  const saidRh = inForce(last(memory, 'rhPct'), age.rh, now, 'reading', missing)
-  const saidDew = inForce(last(memory, 'dewPointC'), age.dew, now, 'reading', missing)
-  const moisture = humidity(airC, saidRh, saidDew, weather)
-  const windKmh = inForce(last(memory, 'windKmh'), age.wind, now, 'reading', weather.windKmh)
+  const airC = inForce(said.airC, age.air, now, 'reading', weather.airC)
+  const saidRh = inForce(said.rhPct, age.rh, now, 'reading', missing)
+  const saidDew = inForce(said.dewPointC, age.dew, now, 'reading', missing)
+  const { rhPct, dewPointC: dewC } = humidity(airC, saidRh, saidDew, weather)
+  const windKmh = inForce(said.windKmh, age.wind, now, 'reading', weather.windKmh)
   return {
     airC,
-    ...moisture,
+    rhPct,
+    dewPointC: dewC,
     windKmh,
-    gustKmh: inForce(last(memory, 'gustKmh'), age.gust, now, 'reading', weather.gustKmh),
+    gustKmh: inForce(said.gustKmh, age.gust, now, 'reading', weather.gustKmh),
     cloudPct: weather.cloudPct,
-    heatIndexC: combine(airC, moisture.rhPct, (air, rh) => heatIndexC(air, percent(rh))),
+    heatIndexC: combine(airC, rhPct, (air, rh) => heatIndexC(air, percent(rh))),
     feltC: felt(airC, windKmh)
   }
 }

@@ -6,7 +6,7 @@ import type { LimitsSheet } from '../limits/sheet.js'
 import type { PartReading } from '../log/states/kit.js'
 import type { Noted } from '../log/states/noted.js'
 import { voltageDrop } from '../welds/voltage.js'
-import { inForce } from './in-force.js'
+import { inForce, isInForce } from './in-force.js'
 import { last, type Memory, saidToday } from './memory.js'
 
 export type ChecklistFacts = Pick<
@@ -26,8 +26,33 @@ export type ChecklistFacts = Pick<
   | 'thumbTest'
 >
 
+/**
+ * The checklist at any instant of a local date. It changes only when something passes its age, so that a plan of a hundred instants
+ * has it made a few times.
+ */
+export function checklists(memory: Memory, sheet: LimitsSheet, today: string): (now: Instant) => ChecklistFacts {
+  const { clean, lapClean, kit } = sheet.maxAgeMin
+  const aging = [
+    { noted: last(memory, 'substrateClean'), maxAgeMin: clean },
+    { noted: last(memory, 'lapClean'), maxAgeMin: lapClean },
+    { noted: memory.kit.isoC, maxAgeMin: kit },
+    { noted: memory.kit.resinC, maxAgeMin: kit }
+  ]
+  const made = new Map<number, ChecklistFacts>()
+  return (now) => {
+    // One bit for each that is in force.
+    let holding = 0
+    for (const { noted, maxAgeMin } of aging) holding = 2 * holding + (noted && isInForce(noted, maxAgeMin, now) ? 1 : 0)
+    const known = made.get(holding)
+    if (known !== undefined) return known
+    const facts = gatherChecklist(memory, sheet, now, today)
+    made.set(holding, facts)
+    return facts
+  }
+}
+
 /** What a crew states: today, within its age, or once for the site. */
-export function gatherChecklist(memory: Memory, sheet: LimitsSheet, now: Instant, today: string): ChecklistFacts {
+function gatherChecklist(memory: Memory, sheet: LimitsSheet, now: Instant, today: string): ChecklistFacts {
   const { site } = memory
   const laidAt = memory.today.laidAt
   const thumb = saidToday(memory, 'thumbTest')

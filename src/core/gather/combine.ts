@@ -11,7 +11,8 @@ export function combine(a: Fact, b: Fact, f: (a: number, b: number) => number | 
   const bv = b.value
   const da = a.spread === 0 ? 0 : half(f(av + a.spread, bv), f(av - a.spread, bv))
   const db = b.spread === 0 ? 0 : half(f(av, bv + b.spread), f(av, bv - b.spread))
-  return { value, spread: Math.hypot(da, db), ...together(a, b) }
+  const { origin, at, stale } = together(a, b)
+  return { value, at, origin, spread: Math.hypot(da, db), stale }
 }
 
 /** Half the change over two spreads; outside the range of the function there is none to take. */

@@ -40,13 +40,25 @@ function reckon(place: { lat: number; lon: number; zone: string }, date: string)
 
 /** Is the sun up, and how many minutes to sunset less the closing-up time; after sunset the last one counts, so it is negative. */
 export function daylight(sun: SunEvents, now: Instant, closeUpMin: number): { sunUp: boolean; daylightMin: number | null } {
-  const lastRise = Math.max(...sun.rises.filter((at) => at <= now))
-  const lastSet = Math.max(...sun.sets.filter((at) => at <= now))
-  const nextRise = Math.min(...sun.rises.filter((at) => at > now))
-  const nextSet = Math.min(...sun.sets.filter((at) => at > now))
+  const lastRise = lastBy(sun.rises, now)
+  const lastSet = lastBy(sun.sets, now)
+  const nextRise = nextAfter(sun.rises, now)
+  const nextSet = nextAfter(sun.sets, now)
   const sunUp = upBetween(lastRise, lastSet, nextRise, nextSet, sun.always)
   const sunset = sunUp ? nextSet : lastSet
   return { sunUp, daylightMin: Number.isFinite(sunset) ? (sunset - now) / 60 - closeUpMin : null }
+}
+
+function lastBy(events: readonly Instant[], now: Instant): number {
+  let found = Number.NEGATIVE_INFINITY
+  for (const at of events) if (at <= now && at > found) found = at
+  return found
+}
+
+function nextAfter(events: readonly Instant[], now: Instant): number {
+  let found = Number.POSITIVE_INFINITY
+  for (const at of events) if (at > now && at < found) found = at
+  return found
 }
 
 /** Missing events are infinite here: none before is −∞, none after is +∞. */

@@ -9,10 +9,10 @@ import type { Forecast } from '../weather/forecast.js'
 import { hoursKnown } from '../weather/lookup.js'
 import { clearance } from '../welds/clearance.js'
 import { type AirFacts, gatherAir } from './air.js'
-import { type ChecklistFacts, gatherChecklist } from './checklist.js'
+import { type ChecklistFacts, checklists } from './checklist.js'
 import { daylight, type SunEvents } from './daylight.js'
 import { localOf } from './local-of.js'
-import type { Memory } from './memory.js'
+import { type Memory, saidOf } from './memory.js'
 import { gatherRoof, type RoofFacts } from './roof.js'
 import { gatherSky, type SkyFacts } from './sky.js'
 import { gatherWbgt } from './wbgt.js'
@@ -32,17 +32,34 @@ export function gather(
   knownAt: Instant = now,
   roof: RoofSeries | null = null
 ): Facts {
-  const weather = weatherAt(forecast, knownAt, now, sheet.spread, localOf(memory, forecast, sheet.spread, knownAt))
-  const air = gatherAir(memory, weather, sheet, now)
-  const sky = gatherSky(memory, weather, forecast, sheet, now, knownAt)
-  const surfaces = gatherRoof({ memory, air, raining: sky.rainFalling, sun, sheet, roof }, now)
-  const light = daylight(sun, now, sheet.site.closeUpMin)
-  const checklist = gatherChecklist(memory, sheet, now, sun.date)
-  const weldNow = { airC: air.airC, sheetC: surfaces.sheetC, windKmh: air.windKmh, cloudPct: air.cloudPct, rainFalling: sky.rainFalling }
-  const around = { now, zone: memory.settings.zone, facts: weldNow, today: memory.today, hours: hoursKnown(forecast, knownAt) }
-  const welders = memory.welders.map((welder) => clearance(welder, around, sheet))
-  const wbgtC = gatherWbgt(memory, air, weather, sheet, now, knownAt)
-  return inOne({ air, sky, surfaces, light, checklist, welders, wbgtC }, now, sun.date)
+  return gatherer(memory, forecast, sun, sheet, knownAt, roof)(now)
+}
+
+/** The same for many instants: what hangs on none of them is looked up once. */
+export function gatherer(
+  memory: Memory,
+  forecast: Forecast | null,
+  sun: SunEvents,
+  sheet: LimitsSheet,
+  knownAt: Instant,
+  roof: RoofSeries | null
+): (now: Instant) => Facts {
+  const said = saidOf(memory)
+  const local = localOf(memory, forecast, sheet.spread, knownAt)
+  const hours = hoursKnown(forecast, knownAt)
+  const checklistAt = checklists(memory, sheet, sun.date)
+  return (now) => {
+    const weather = weatherAt(forecast, knownAt, now, sheet.spread, local)
+    const air = gatherAir(said, weather, sheet, now)
+    const sky = gatherSky(memory, said, weather, forecast, sheet, now, knownAt)
+    const surfaces = gatherRoof({ memory, said, air, raining: sky.rainFalling, sun, sheet, roof }, now)
+    const light = daylight(sun, now, sheet.site.closeUpMin)
+    const weldNow = { airC: air.airC, sheetC: surfaces.sheetC, windKmh: air.windKmh, cloudPct: air.cloudPct, rainFalling: sky.rainFalling }
+    const around = { now, zone: memory.settings.zone, facts: weldNow, today: memory.today, hours }
+    const welders = memory.welders.map((welder) => clearance(welder, around, sheet))
+    const wbgtC = gatherWbgt(memory, said, air, weather, sheet, now, knownAt)
+    return inOne({ air, sky, surfaces, light, checklist: checklistAt(now), welders, wbgtC }, now, sun.date)
+  }
 }
 
 interface Parts {

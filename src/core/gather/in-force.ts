@@ -14,6 +14,11 @@ export function inForce<T>(
   estimate: Fact<T>
 ): Fact<T> {
   if (!noted) return estimate
-  if (now - noted.at <= maxAgeMin * 60) return certain(noted.value, noted.at, origin)
+  if (isInForce(noted, maxAgeMin, now)) return certain(noted.value, noted.at, origin)
   return estimate.value === null ? { ...missing, origin, at: noted.at, stale: true } : estimate
+}
+
+/** Not past its age; what was said of an instant after `now` is in force as well. */
+export function isInForce({ at }: Pick<Noted<unknown>, 'at'>, maxAgeMin: number, now: Instant): boolean {
+  return now - at <= maxAgeMin * 60
 }

@@ -23,6 +23,31 @@ export function last<K extends keyof Latest>(memory: Memory, key: K): Latest[K] 
   return memory.today.latest[key] ?? memory.yesterday.latest[key]
 }
 
+const asked = [
+  'airC',
+  'rhPct',
+  'dewPointC',
+  'windKmh',
+  'gustKmh',
+  'sunWm2',
+  'substrateC',
+  'sheetC',
+  'substrateDry',
+  'fleeceDry',
+  'lapDry',
+  'rainFalling',
+  'rainChancePct',
+  'thunder'
+] as const satisfies readonly (keyof Latest)[]
+
+/** What was last said of all that weather and roof have to do with. */
+export type Said = { readonly [K in (typeof asked)[number]]: Latest[K] | undefined }
+
+/** Looked up once for a whole plan, which asks for the same things at a hundred instants. */
+export function saidOf(memory: Memory): Said {
+  return Object.fromEntries(asked.map((key) => [key, last(memory, key)])) as Said
+}
+
 /** What was last said today. */
 export function saidToday<K extends keyof Latest>(memory: Memory, key: K): Latest[K] | undefined {
   return memory.today.latest[key]

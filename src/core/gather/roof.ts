@@ -8,7 +8,7 @@ import { type AirFacts, condensation } from './air.js'
 import { combine } from './combine.js'
 import type { SunEvents } from './daylight.js'
 import { inForce } from './in-force.js'
-import { last, lastRain, type Memory } from './memory.js'
+import { lastRain, type Memory, type Said } from './memory.js'
 
 export type RoofFacts = Pick<
   Facts,
@@ -21,6 +21,7 @@ export const nearSunriseS = 3600
 /** What is told of the surfaces: the log's, and the model's where the log is silent. */
 interface Sources {
   readonly memory: Memory
+  readonly said: Said
   readonly air: AirFacts
   readonly raining: Fact<boolean>
   readonly sun: SunEvents
@@ -29,18 +30,18 @@ interface Sources {
 }
 
 /** Temperature and wetness of the surfaces: what was read and stated while it is in force, else the model's. */
-export function gatherRoof({ memory, air, raining, sun, sheet, roof }: Sources, now: Instant): RoofFacts {
+export function gatherRoof({ memory, said, air, raining, sun, sheet, roof }: Sources, now: Instant): RoofFacts {
   const age = sheet.maxAgeMin
   const model = roofAt(roof, now)
   const nearSunrise = sun.rises.some((rise) => Math.abs(rise - now) <= nearSunriseS)
   const substrateAge = nearSunrise ? Math.min(age.substrate, age.substrateNearSunrise) : age.substrate
-  const substrateC = inForce(last(memory, 'substrateC'), substrateAge, now, 'reading', model.substrate.surfaceC)
-  const sheetC = inForce(last(memory, 'sheetC'), age.sheet, now, 'reading', model.sheet.surfaceC)
+  const substrateC = inForce(said.substrateC, substrateAge, now, 'reading', model.substrate.surfaceC)
+  const sheetC = inForce(said.sheetC, age.sheet, now, 'reading', model.sheet.surfaceC)
   const margin = (surface: Fact) => combine(surface, air.dewPointC, (surfaceC, dewC) => surfaceC - condensation(dewC))
   const substrateDewMarginK = margin(substrateC)
   const sheetDewMarginK = margin(sheetC)
   const surface = (key: 'substrateDry' | 'fleeceDry' | 'lapDry', dewMarginK: Fact, of: 'substrate' | 'sheet') =>
-    dryness(last(memory, key), lastRain(memory), dewMarginK, (from) => wetSince(roof, of, from, now), age.dry, now)
+    dryness(said[key], lastRain(memory), dewMarginK, (from) => wetSince(roof, of, from, now), age.dry, now)
   const substrateDry = surface('substrateDry', substrateDewMarginK, 'substrate')
   return {
     substrateC,
@@ -63,6 +64,7 @@ function dryness(
   maxAgeMin: number,
   now: Instant
 ): Fact<SurfaceState> {
+  if (noted === undefined) return missing
   const stated = inForce(noted, maxAgeMin, now, 'statement', missing)
   if (stated.value === null || stated.at === null) return { ...stated, value: null }
   if (!stated.value) return { ...stated, value: 'wet' }

@@ -6,7 +6,7 @@ import type { WeatherAt } from '../weather/at.js'
 import type { Forecast } from '../weather/forecast.js'
 import { rainAhead, thunderAhead } from '../weather/rain.js'
 import { inForce } from './in-force.js'
-import { last, type Memory } from './memory.js'
+import type { Memory, Said } from './memory.js'
 
 export type SkyFacts = Pick<
   Facts,
@@ -16,6 +16,7 @@ export type SkyFacts = Pick<
 /** Rain and thunder, now and until everything open could be closed. */
 export function gatherSky(
   memory: Memory,
+  said: Said,
   weather: WeatherAt,
   forecast: Forecast | null,
   sheet: LimitsSheet,
@@ -28,13 +29,13 @@ export function gatherSky(
   const stale = weather.airC.stale
   const expected = <T>(value: T | null): Fact<T> =>
     value === null ? { ...missing, stale } : { value, at: now, origin: 'forecast', spread: 0, stale }
-  const said = inForce(last(memory, 'thunder'), age, now, 'statement', missing)
+  const heard = inForce(said.thunder, age, now, 'statement', missing)
   return {
-    rainFalling: inForce(last(memory, 'rainFalling'), age, now, 'statement', expected(weather.rainMm === null ? null : weather.rainMm > 0)),
-    rainChancePct: inForce(last(memory, 'rainChancePct'), age, now, 'statement', expected(ahead.chancePct)),
+    rainFalling: inForce(said.rainFalling, age, now, 'statement', expected(weather.rainMm === null ? null : weather.rainMm > 0)),
+    rainChancePct: inForce(said.rainChancePct, age, now, 'statement', expected(ahead.chancePct)),
     rainAmountMm: expected(ahead.amountMm),
     thunderHeardAt: memory.today.thunderHeardAt ?? memory.yesterday.thunderHeardAt,
-    noThunder: said.value === false ? { ...said, value: true } : { ...missing, stale: said.stale },
+    noThunder: heard.value === false ? { ...heard, value: true } : heard.stale ? { ...missing, stale: true } : missing,
     thunderThisHour: thunder.thisHour,
     thunderWithin2h: thunder.within2h
   }

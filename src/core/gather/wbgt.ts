@@ -8,7 +8,7 @@ import { wbgt } from '../physics/wbgt.js'
 import type { WeatherAt } from '../weather/at.js'
 import type { AirFacts } from './air.js'
 import { inForce } from './in-force.js'
-import { last, type Memory } from './memory.js'
+import type { Memory, Said } from './memory.js'
 
 /** Sun reckoned from cloud is off by this share. Source: from memory. */
 const sunSpreadShare = 0.25
@@ -24,12 +24,20 @@ const warmC = 15
  * Outdoor WBGT, where air, humidity, wind and sun are known: sun as read, else as the source has it, else from its height and cloud.
  * In air below 0 °C it has no meaning: missing.
  */
-export function gatherWbgt(memory: Memory, air: AirFacts, weather: WeatherAt, sheet: LimitsSheet, now: Instant, knownAt: Instant): Fact {
+export function gatherWbgt(
+  { settings }: Memory,
+  said: Said,
+  air: AirFacts,
+  weather: WeatherAt,
+  sheet: LimitsSheet,
+  now: Instant,
+  knownAt: Instant
+): Fact {
   const { airC, rhPct, windKmh } = air
   if (airC.value === null || rhPct.value === null || windKmh.value === null || airC.value < 0 || airC.value > 60) return missing
   if (now !== knownAt && airC.value < warmC) return missing
-  const cos = cosZenith(sunPosition(memory.settings.lat, memory.settings.lon, now).elevationDeg)
-  const sun = inForce(last(memory, 'sunWm2'), sheet.maxAgeMin.sun, now, 'reading', estimated(weather, air, cos, now))
+  const cos = cosZenith(sunPosition(settings.lat, settings.lon, now).elevationDeg)
+  const sun = inForce(said.sunWm2, sheet.maxAgeMin.sun, now, 'reading', estimated(weather, air, cos, now))
   if (sun.value === null) return missing
   const kmh = windKmh.value
   const pressureHpa = weather.pressureHpa.value ?? standardPressureHpa

@@ -3,7 +3,7 @@ import type { Facts } from '../facts.js'
 import type { Activity, Finding, Verdict } from '../finding.js'
 import type { Fix } from '../fix.js'
 import { sunEvents } from '../gather/daylight.js'
-import { gather } from '../gather/gather.js'
+import { gatherer } from '../gather/gather.js'
 import type { Memory } from '../gather/memory.js'
 import type { Instant } from '../instant.js'
 import { type Judge, weatherJudges } from '../judges.js'
@@ -51,8 +51,9 @@ export function moments(
   roof: RoofSeries | null
 ): readonly Moment[] {
   const sun = sunEvents(memory.settings, date)
+  const factsAt = gatherer(memory, forecast, sun, sheet, now, roof)
   return instants.map((at) => {
-    const facts = gather(memory, forecast, sun, sheet, at, now, roof)
+    const facts = factsAt(at)
     // What is said of people is part of every activity: judged once.
     const people = verdictsOf(weatherJudges.people, facts, sheet)
     const of = (activity: Activity) => judged(activity, facts, sheet, people)

@@ -51,11 +51,10 @@ function surfaceAt({ startAt, stepS, stale }: RoofSeries, surface: SurfaceSeries
   const filmMm = between(surface.filmMm)
   const reachMm = oneSided * between(surface.filmSpreadMm)
   const wet = filmMm - reachMm > dampMm ? true : filmMm + reachMm <= dampMm ? false : null
-  const from = { at, origin: 'model', stale } as const
   return {
-    surfaceC: { value: between(surface.surfaceC), spread: between(surface.spreadK), ...from },
+    surfaceC: { value: between(surface.surfaceC), at, origin: 'model', spread: between(surface.spreadK), stale },
     filmMm,
-    wet: { value: wet, spread: 0, ...from }
+    wet: { value: wet, at, origin: 'model', spread: 0, stale }
   }
 }
 

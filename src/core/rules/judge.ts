@@ -74,8 +74,8 @@ export function judge(fact: Fact, unit: Unit, limit: Limit, fixes: Fixes, strict
 }
 
 function estimated(scaled: number, spread: number, unit: Unit, limit: Limit, strict: Strict): Outcome {
-  const between = [limit.min, limit.max, limit.cautionBelow, limit.cautionAbove]
-  return interval(scaled, inUnit(spread, difference(unit), difference(limit.unit)), between, (point) => band(point, limit, strict))
+  const scaledSpread = unit === limit.unit ? spread : inUnit(spread, difference(unit), difference(limit.unit))
+  return interval(scaled, scaledSpread, [limit.min, limit.max, limit.cautionBelow, limit.cautionAbove], (point) => band(point, limit, strict))
 }
 
 function fixFor(outcome: Outcome, value: number, limit: Limit, fixes: Fixes): Fix {

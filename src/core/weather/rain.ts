@@ -35,7 +35,8 @@ export function rainAhead(forecast: Forecast | null, now: Instant, from: Instant
 export function thunderAhead(forecast: Forecast | null, now: Instant, from: Instant): ThunderAhead {
   if (forecast === null || ageOf(forecast, now) === 'dead') return { thisHour: null, within2h: null }
   const thisHour = hourHolding(forecast.hours, from)?.thunder ?? null
-  const ahead = [0, 3600, 7199].map((afterS) => hourHolding(forecast.hours, from + afterS)?.thunder ?? null)
-  if (ahead.includes(true)) return { thisHour, within2h: true }
-  return { thisHour, within2h: ahead.includes(null) ? null : false }
+  const nextHour = hourHolding(forecast.hours, from + 3600)?.thunder ?? null
+  const lastHour = hourHolding(forecast.hours, from + 7199)?.thunder ?? null
+  if (thisHour === true || nextHour === true || lastHour === true) return { thisHour, within2h: true }
+  return { thisHour, within2h: thisHour === null || nextHour === null || lastHour === null ? null : false }
 }
