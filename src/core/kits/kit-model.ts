@@ -45,27 +45,19 @@ const firstStepsS = [60, 60, 180]
 /**
  * Both bounds of a kit that was at one temperature at `from.at`, and the likely course between them, until an instant (at most
  * 10 days on). RangeError for a body outside `cylinderRanges`, a mixing factor outside 1…1000, or what is no temperature (−100…500 °C)
- * or film coefficient. Who asks for the likely course at one instant alone says so by `likelyUntil`.
+ * or film coefficient.
  */
-export function kitCourses(
-  body: Cylinder,
-  mixing: number,
-  from: Uniform,
-  until: Instant,
-  around: Surroundings,
-  likelyUntil: Instant = until
-): KitCourses {
+export function kitCourses(body: Cylinder, mixing: number, from: Uniform, until: Instant, around: Surroundings): KitCourses {
   const remembered = remembering(around)
   return {
     fast: lumpedTrail(body, from, until, remembered),
-    // One step more, so that those before end where they would.
-    likely: conductionTrail(body, mixing, from, Math.min(until, likelyUntil + stepS), remembered),
+    likely: conductionTrail(body, mixing, from, until, remembered),
     slow: conductionTrail(body, 1, from, until, remembered)
   }
 }
 
-/** The three courses ask at the same instants. */
-function remembering(around: Surroundings): Surroundings {
+/** The courses of a kit ask at the same instants. */
+export function remembering(around: Surroundings): Surroundings {
   const known = new Map<Instant, Around | null>()
   return (at) => {
     const before = known.get(at)
@@ -95,16 +87,23 @@ export function lumpedTrail(body: Cylinder, from: Uniform, until: Instant, aroun
 /**
  * Conduction in the finite cylinder with `mixing` (1…1000) times its conductivity: finite volumes in radius and height, implicit,
  * so stable at any step, carrying the profile through surroundings that change. Source: Patankar, Numerical Heat Transfer and
- * Fluid Flow, ch. 4, from memory; the tests hold it against the series.
+ * Fluid Flow, ch. 4, from memory; the tests hold it against the series. Three days of it take long: who has seen `enough` says so.
  */
-export function conductionTrail(body: Cylinder, mixing: number, from: Uniform, until: Instant, around: Surroundings): Trail {
+export function conductionTrail(
+  body: Cylinder,
+  mixing: number,
+  from: Uniform,
+  until: Instant,
+  around: Surroundings,
+  enough: Enough = neverEnough
+): Trail {
   within('mixing', mixing, 1, 1000)
   const stirred = { ...body, kWMK: body.kWMK * mixing }
   const profile = uniformProfile(stirred, from.c)
   const capacityJK = capacityOf(body)
   let sweeps: Sweeps | null = null
   let heatJ = 0
-  return follow(body, from, until, around, (trail, n, { toC, hWM2K }, tookS) => {
+  const step: Step = (trail, n, { toC, hWM2K }, tookS) => {
     if (sweeps === null || sweeps.hWM2K !== hWM2K || sweeps.stepS !== tookS) sweeps = sweepsOf(profile, stirred, hWM2K, tookS)
     heatJ += capacityJK * advance(profile, sweeps, toC)
     const { shell, mean, core } = placesOf(profile, sweeps.radial.shellShare, toC)
@@ -112,19 +111,25 @@ export function conductionTrail(body: Cylinder, mixing: number, from: Uniform, u
     trail.meanC[n] = mean
     trail.coreC[n] = core
     trail.heatJ[n] = heatJ
-  })
+  }
+  return follow(body, from, until, around, step, enough)
 }
+
+/** Asked at the end of each step: true ends a trail there, before its time. */
+export type Enough = (at: Instant, meanC: number) => boolean
+
+const neverEnough: Enough = () => false
 
 type Step = (trail: Trail, n: number, around: Around, tookS: number) => void
 
-function follow(body: Cylinder, from: Uniform, until: Instant, around: Surroundings, step: Step): Trail {
+function follow(body: Cylinder, from: Uniform, until: Instant, around: Surroundings, step: Step, enough = neverEnough): Trail {
   checkCylinder(body)
   within('temperature', from.c, -100, 500)
   const end = Math.min(until, from.at + mostS)
   const trail = emptyTrail(from, end > from.at ? firstStepsS.length + 1 + Math.ceil((end - from.at) / stepS) : 1)
   let at = from.at
   let n = 1
-  for (; at < end; n += 1) {
+  for (let done = false; at < end && !done; n += 1) {
     const tookS = Math.min(firstStepsS[n - 1] ?? stepS, end - at)
     const now = around(at + tookS / 2)
     if (now === null) break
@@ -133,6 +138,7 @@ function follow(body: Cylinder, from: Uniform, until: Instant, around: Surroundi
     step(trail, n, now, tookS)
     at += tookS
     trail.at[n] = at
+    done = enough(at, trail.meanC[n] as number)
   }
   return cut(trail, n)
 }

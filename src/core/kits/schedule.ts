@@ -2,9 +2,9 @@ import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import type { Place } from '../log/data.js'
 import type { Hour } from '../weather/hour.js'
-import { type KitCourses, kitCourses, lumpedTrail, type Surroundings, type Trail, type Uniform } from './kit-model.js'
+import { conductionTrail, type Enough, lumpedTrail, remembering, type Surroundings, type Trail, type Uniform } from './kit-model.js'
 import { surroundingsOf } from './place.js'
-import { startBy } from './start-by.js'
+import { type StartQuestion, startBy } from './start-by.js'
 import { first, valueAt } from './trail.js'
 
 export interface KitQuestion {
@@ -59,16 +59,22 @@ export function kitTimes(question: KitQuestion): KitTimes {
   if (!(reading.at <= from && from - reading.at <= horizonS)) return nothing
   const at = (where: Place, c: number | null) => surroundingsOf({ place: where, placeC: c, hours, hWM2K: kit.hWM2K, cartonM2KW })
   const until = from + horizonS
-  const courses = kitCourses(kit, kit.mixing, reading, until, at(place, placeC), from)
-  const readyAt = firstInside(courses.slow, from, limits)
+  const around = remembering(at(place, placeC))
+  const asked = inside(limits)
+  const fast = lumpedTrail(kit, reading, until, around)
+  // Of the slow course all until the kit is wanted is read, of the likely one only what is now.
+  const slow = conductionTrail(kit, 1, reading, until, around, untilInside(from, Math.max(from, readyBy ?? from), asked))
+  const likely = conductionTrail(kit, kit.mixing, reading, until, around, untilInside(from, from, asked))
+  const readyAt = first(slow, from, asked)
   const deck = at('deck', place === 'deck' ? placeC : null)
   const box = question.boxC === null || place === 'box' ? null : at('box', question.boxC)
+  const courses = { fast, slow }
   return {
-    ...placesAt(courses, from),
+    ...placesAt(likely, from),
     readyAt,
-    likelyAt: firstInside(courses.likely, from, limits),
+    likelyAt: first(likely, from, asked),
     coldAt: coldAt(question, courses, readyAt, deck),
-    hotAt: first(courses.fast, from, (c) => limits.maxC !== null && c > limits.maxC),
+    hotAt: first(fast, from, (c) => limits.maxC !== null && c > limits.maxC),
     startBy: box === null || readyBy === null ? null : startBy({ kit, waiting: courses, box, minC: limits.minC, from, readyBy })
   }
 }
@@ -77,7 +83,7 @@ const nothing: KitTimes = { shellC: null, meanC: null, coreC: null, readyAt: nul
 
 function coldAt(
   { kit, place, limits, from, readyBy }: KitQuestion,
-  courses: KitCourses,
+  courses: StartQuestion['waiting'],
   readyAt: Instant | null,
   deck: Surroundings
 ): Instant | null {
@@ -92,12 +98,23 @@ function coldAt(
 }
 
 /** Now, by the likely course. */
-function placesAt({ likely }: KitCourses, at: Instant): Pick<KitTimes, 'shellC' | 'meanC' | 'coreC'> {
+function placesAt(likely: Trail, at: Instant): Pick<KitTimes, 'shellC' | 'meanC' | 'coreC'> {
   return { shellC: valueAt(likely, 'shellC', at), meanC: valueAt(likely, 'meanC', at), coreC: valueAt(likely, 'coreC', at) }
 }
 
-function firstInside(trail: Trail, from: Instant, { minC, maxC }: KitQuestion['limits']): Instant | null {
-  return first(trail, from, (c) => (minC === null || c >= minC) && (maxC === null || c <= maxC))
+type Asked = (meanC: number) => boolean
+
+function inside({ minC, maxC }: KitQuestion['limits']): Asked {
+  return (c) => (minC === null || c >= minC) && (maxC === null || c <= maxC)
+}
+
+/** A course is followed until it has been as asked for once from an instant on, and past `least` in any case. */
+function untilInside(from: Instant, least: Instant, asked: Asked): Enough {
+  let was = false
+  return (at, meanC) => {
+    was ||= at > from && asked(meanC)
+    return was && at > least
+  }
 }
 
 /** A reading of a kit, and whether the kit had been mixed by then. */

@@ -7,7 +7,7 @@ import { valueAt } from './trail.js'
 export interface StartQuestion {
   readonly kit: Cylinder
   /** The kit where it stands now, until it is put into the box. */
-  readonly waiting: KitCourses
+  readonly waiting: Pick<KitCourses, 'fast' | 'slow'>
   /** The box, which stays as it is. */
   readonly box: Surroundings
   /** Null: any temperature will do. */
@@ -37,7 +37,7 @@ export function startBy({ kit, waiting, box, minC, from, readyBy }: StartQuestio
   }
 }
 
-function colder({ fast, slow }: KitCourses, at: Instant): number | null {
+function colder({ fast, slow }: StartQuestion['waiting'], at: Instant): number | null {
   const quick = valueAt(fast, 'meanC', at)
   const late = valueAt(slow, 'meanC', at)
   return quick === null || late === null ? null : Math.min(quick, late)
