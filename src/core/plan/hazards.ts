@@ -17,7 +17,9 @@ export interface Hazard {
 export function hazardsOf(moments: readonly Moment[], sheet: LimitsSheet): readonly Hazard[] {
   const found = new Map<RuleId, Hazard>()
   for (const moment of moments) {
-    const { at } = moment.facts
+    const { at, outcome } = moment.of.people
+    // Of people every finding decides: where they are go, so is each.
+    if (outcome === 'go') continue
     for (const finding of findingsAt(moment, 'people', sheet)) {
       if (rank[finding.outcome] === 0) continue
       const before = found.get(finding.rule)

@@ -19,10 +19,10 @@ export interface Window extends Band {
 
 /** The whole day, cut where the outcome changes. */
 export function bandsOf(quarters: readonly Quarter[]): readonly Band[] {
-  const bands: Band[] = []
+  const bands: { from: Instant; to: Instant; outcome: Outcome }[] = []
   for (const { at, outcome } of quarters) {
     const last = bands.at(-1)
-    if (last?.outcome === outcome) bands[bands.length - 1] = { ...last, to: at + quarterS }
+    if (last?.outcome === outcome) last.to = at + quarterS
     else bands.push({ from: at, to: at + quarterS, outcome })
   }
   return bands
