@@ -53,6 +53,9 @@ describe('the record of a day', () => {
     for (const part of ['air: 20 °C', 'narrowest: 40 mm', 'area: 42 m²', 'course 4, end joint, at 3.2 m', 'override of', `demo:${seq}:${hash}`]) {
       expect(words).toContain(part)
     }
+    // The font of the document has no signs of outcomes.
+    expect(words).not.toMatch(/[✓△✕]/)
+    expect(words).toContain('no-go: void 1')
     for (const { hash: own } of await seamhand.kept()) expect(words).toContain(own)
     expect(data.foot).toContain(hash)
     expect(data.labels.join()).toMatch(/invented/)

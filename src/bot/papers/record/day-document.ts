@@ -1,4 +1,5 @@
 import { toIso } from '../../../core/instant.js'
+import { outcomes } from '../../../core/outcome.js'
 import { counting } from '../../../core/record/day-log.js'
 import { metresOf } from '../../../core/welds/holding.js'
 import { openLines } from '../../posts/open-lines.js'
@@ -7,6 +8,7 @@ import type { Text } from '../../text/text.js'
 import { amount } from '../../views/amount.js'
 import { clock, dateOf } from '../../views/clock.js'
 import type { How } from '../../views/how.js'
+import { shapes } from '../../views/outcome.js'
 import { welderName } from '../../views/welder.js'
 import type { DocumentData, DocumentPart } from '../document.js'
 import type { Paper } from '../paper.js'
@@ -131,8 +133,14 @@ function voidStates({ voids }: Gathered, how: How, text: Text): readonly Part[] 
 function openSection({ siteState, day, yesterday, welders, voids, settings, until }: Gathered, how: How, text: Text): readonly Part[] {
   const on = { memory: { site: siteState, today: day, yesterday }, record: { welders, voids }, settings, now: until }
   const { lines } = openLines(on, how, text)
-  const said = lines.length === 0 ? [text.record.nothingOpen] : lines
+  const said = lines.length === 0 ? [text.record.nothingOpen] : lines.map((line) => spelled(line, text))
   return [heading('stillOpen', text), ...said.map((line): Part => ({ kind: 'words', text: line }))]
+}
+
+/** The shape of an outcome as its word: the font of the document has no such signs. */
+function spelled(line: string, { outcomesWithin, frame }: Text): string {
+  const outcome = outcomes.find((each) => line.startsWith(`${shapes[each]} `))
+  return outcome === undefined ? line : `${outcomesWithin[outcome]}${frame.colon}${line.slice(shapes[outcome].length + 1)}`
 }
 
 function photoParts({ photos, settings }: Gathered, _how: How, text: Text): readonly Part[] {
