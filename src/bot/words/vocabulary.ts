@@ -19,17 +19,21 @@ export function choicesOf<Value>(choices: readonly (readonly [Value, Words])[]):
   return new Map(choices.flatMap(([value, words]) => allForms(words).map((word) => [fold(word), value] as const)))
 }
 
-/** Edits (insert, delete, replace) that turn one word into another, counted up to `limit`; more is `limit + 1`. */
+/** Edits (insert, delete, replace, two letters swapped) that turn one word into another, counted up to `limit`; more is `limit + 1`. */
 function editDistance(a: string, b: string, limit: number): number {
   if (Math.abs(a.length - b.length) > limit) return limit + 1
+  let before: readonly number[] = []
   let row = Array.from({ length: b.length + 1 }, (_, i) => i)
   for (let i = 1; i <= a.length; i += 1) {
     const next = [i]
     for (let j = 1; j <= b.length; j += 1) {
       const replaced = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1)
-      next.push(Math.min(replaced, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1))
+      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? (before[j - 2] ?? 0) + 1 : Number.POSITIVE_INFINITY
+      next.push(Math.min(replaced, swapped, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1))
     }
-    if (Math.min(...next) > limit) return limit + 1
+    // A swap reaches back two rows: only when both are past the limit can nothing come back below it.
+    if (Math.min(...next) > limit && Math.min(...row) > limit) return limit + 1
+    before = row
     row = next
   }
   return Math.min(row[b.length] ?? limit + 1, limit + 1)

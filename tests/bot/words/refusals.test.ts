@@ -189,6 +189,15 @@ describe('what a refusal tells', () => {
     })
   })
 
+  test.each([
+    ['spray dekc 17', 'deck'],
+    ['spray gsut 20', 'gust'],
+    ['pulvériser supoprt 16', 'support'],
+    ['rociar vietno 9', 'viento']
+  ])('%s: two letters swapped are one slip, so it is %s that was meant', (text, near) => {
+    expect(refused(text).detail).toEqual({ nearest: near })
+  })
+
   test('the nearest commands', () => {
     const read = readWords('wld robot 41', metric)
     expect(read).toMatchObject({
