@@ -9,6 +9,7 @@ import { undoS } from './commands/undo.js'
 import type { Ports, Told } from './context.js'
 import { type Reply, replyRefused, replyTo } from './reply.js'
 import { settingsOf } from './session/session.js'
+import { sheetOf } from './sheet-of.js'
 import { texts } from './text/index.js'
 import { usageOf } from './text/usage-of.js'
 import { usages } from './text/usages.js'
@@ -25,8 +26,6 @@ export interface Asked {
   readonly sheet: LimitsSheet
 }
 
-const fallbackSheet = 'common-practice'
-
 export async function putInPlace(ask: Ask, ports: Ports): Promise<Asked> {
   const person = await ports.store.person(ask.workspace, ask.user)
   const place = await placeOf(ask, ports)
@@ -35,7 +34,7 @@ export async function putInPlace(ask: Ask, ports: Ports): Promise<Asked> {
     units: ask.units ?? person.units ?? place?.settings.units ?? ports.units,
     zone: place?.settings.zone ?? 'UTC'
   }
-  return { ask, ports, place, how, sheet: sheetOf(place?.settings ?? null, ports) }
+  return { ask, ports, place, how, sheet: sheetOf(place?.settings.limits ?? null, ports.sheets) }
 }
 
 /** The named site, or the only one. */
@@ -45,12 +44,6 @@ async function placeOf(ask: Ask, ports: Ports): Promise<Asked['place']> {
   if (name === undefined || names.length > 1) return null
   const view = await ports.store.view({ workspace: ask.workspace, site: name })
   return view === null ? null : { name, settings: await settingsOf(view) }
-}
-
-function sheetOf(settings: SiteSettings | null, ports: Ports): LimitsSheet {
-  const sheet = ports.sheets.byId(settings?.limits ?? fallbackSheet) ?? ports.sheets.byId(fallbackSheet)
-  if (sheet === null) throw new Error('the built-in limits sheet is missing')
-  return sheet
 }
 
 /** What was logged on the way to an answer; null where nothing may be. */

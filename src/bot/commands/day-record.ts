@@ -9,7 +9,7 @@ import type { Said } from '../words/said.js'
 export async function dayRecordOf(said: Extract<Said, { command: 'day record' }>, on: OnSite, _at: number, beside: Beside): Promise<Done> {
   const { session, sheet, how } = on
   const date = said.date ?? localDate(session.now, session.settings.zone)
-  const gathered = await gatherDay(session, sheet, beside.ports.store, date, how)
+  const gathered = await gatherDay(session, sheet, beside.ports.store, date, how, said.part === 'record' ? 'record' : 'table')
   const { lines, day, anchor } = gathered
   if (lines.length === 0 && said.date !== null) return refuse('not-found', said.date, { label: 'date' })
   return told({

@@ -3,6 +3,7 @@ import type { Finding } from '../../core/finding.js'
 import type { Fix } from '../../core/fix.js'
 import { localDate } from '../../core/instant.js'
 import { type Closing, emptyClosing } from '../../core/log/states/closing.js'
+import { rank, worst } from '../../core/outcome.js'
 import type { FindingId } from '../answer.js'
 import { check } from '../closing/check.js'
 import { dayToClose } from '../closing/day-to-close.js'
@@ -21,12 +22,11 @@ export async function seal({ seal: said }: Extract<Said, { command: 'seal' }>, o
   // Who asks wants to know: here everything counts as needed.
   const items = sealItems(closing, true)
   const findings = checks.map(({ rule, what, fixes }) => findingOf(rule, items, what, fixes, at))
-  const worst = (['no-go', 'unknown'] as const).find((outcome) => findings.some((finding) => finding.outcome === outcome)) ?? 'go'
   const { items: open } = whatIsOpen(day)
   return told({
     command: 'seal',
-    outcome: worst,
-    findings: [...findings].sort((a, b) => order(a) - order(b)),
+    outcome: worst(findings.map(({ outcome }) => outcome)),
+    findings: [...findings].sort((a, b) => rank[b.outcome] - rank[a.outcome]),
     numbers: {
       ...sealNumbers(closing),
       toCutM: day.yesterday?.closing?.seal.openEdgeM?.value ?? 0,
@@ -52,10 +52,6 @@ function findingOf(
   const item = items.find((each) => each.what === what)
   if (item === undefined) return check(rule, 'go', null, at)
   return check(rule, item.outcome, item.outcome === 'no-go' ? fixes.wrong : fixes.missing, at)
-}
-
-function order({ outcome }: Finding<FindingId>): number {
-  return ['no-go', 'unknown', 'caution', 'go'].indexOf(outcome)
 }
 
 function sealNumbers({ seal, pictures }: Closing) {

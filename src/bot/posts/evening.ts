@@ -6,7 +6,7 @@ import { nextWorkday } from '../../core/schedule.js'
 import { dayPaper } from '../papers/day-paper.js'
 import { texts } from '../text/index.js'
 import type { Text } from '../text/text.js'
-import type { How } from '../views/how.js'
+import { type How, howOf } from '../views/how.js'
 import { layOut } from '../views/page.js'
 import { dayCautions, dayHead, plannedLines } from './day-lines.js'
 import { kitsTonight } from './kits-tonight.js'
@@ -18,7 +18,7 @@ import { sourceNotes } from './small-print.js'
 export const evening: Post = {
   time: (settings) => settings.evening,
   wants: ['kit:'],
-  speak: (on) => speakEvening(on, { lang: on.settings.lang, units: on.settings.units, zone: on.settings.zone })
+  speak: (on) => speakEvening(on, howOf(on.settings))
 }
 
 const everyDay = [1, 2, 3, 4, 5, 6, 7]

@@ -4,7 +4,7 @@ import { iso } from '../json.js'
 import { dayPaper } from '../papers/day-paper.js'
 import { texts } from '../text/index.js'
 import type { Text } from '../text/text.js'
-import type { How } from '../views/how.js'
+import { type How, howOf } from '../views/how.js'
 import { layOut } from '../views/page.js'
 import { dayCautions, dayHead, plannedLines } from './day-lines.js'
 import { kitNow } from './kit-now.js'
@@ -17,7 +17,7 @@ import type { Brief } from './summary.js'
 export const morning: Post = {
   time: (settings) => settings.morning,
   wants: [],
-  speak: (on) => speakMorning(on, { lang: on.settings.lang, units: on.settings.units, zone: on.settings.zone })
+  speak: (on) => speakMorning(on, howOf(on.settings))
 }
 
 /** The morning post in a language and system of units. */

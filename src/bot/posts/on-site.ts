@@ -2,10 +2,11 @@ import type { Instant } from '../../core/instant.js'
 import type { Folded, States } from '../../core/log/fold.js'
 import type { SiteKey } from '../../core/site.js'
 import type { Forecast } from '../../core/weather/forecast.js'
-import type { Ask } from '../ask.js'
 import type { Sheets, SiteView } from '../ports.js'
+import { nobodyAsks } from '../session/nobody.js'
 import { remember } from '../session/remember.js'
 import { openSession } from '../session/session.js'
+import { sheetOf } from '../sheet-of.js'
 import type { PostOn, SiteRecord, Wanted } from './post.js'
 
 /** What of a site has to be read for a post, and for when. */
@@ -19,10 +20,9 @@ export interface Reading {
 
 /** A site as a post needs it, read through one view. */
 export async function readSite({ key, date, now, forecast, wants }: Reading, view: SiteView, sheets: Sheets): Promise<PostOn> {
-  const session = await openSession(asker(key, now), view)
+  const session = await openSession(nobodyAsks(key, now, 'tick'), view)
   const { settings } = session
-  const sheet = sheets.byId(settings.limits) ?? sheets.byId('common-practice')
-  if (sheet === null) throw new Error('the built-in limits sheet is missing')
+  const sheet = sheetOf(settings.limits, sheets)
   const memory = await remember(session)
   return { site: key.site, settings, memory, record: await recordOf(view, wants), forecast, sheet, date, now }
 }
@@ -34,22 +34,4 @@ async function recordOf(view: SiteView, wants: readonly Wanted[]): Promise<SiteR
     return rows.flatMap(({ state }) => (state as unknown as Folded<States[K]> | null)?.is ?? [])
   }
   return { kits: await all('kit'), welders: await all('welder'), voids: await all('void'), head: view.head }
-}
-
-/** The question that a post answers: nobody's, and nothing is logged. */
-function asker({ workspace, site }: SiteKey, at: Instant): Ask {
-  return {
-    text: '',
-    at,
-    workspace,
-    site,
-    user: 'seamhand',
-    role: 'crew',
-    via: 'tick',
-    lang: null,
-    units: null,
-    log: false,
-    claim: null,
-    channel: null
-  }
 }

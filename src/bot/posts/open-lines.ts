@@ -6,8 +6,8 @@ import type { WelderState } from '../../core/log/states/welder.js'
 import type { SiteSettings } from '../../core/site.js'
 import type { Text } from '../text/text.js'
 import { amount } from '../views/amount.js'
-import { escapeText } from '../views/escape.js'
 import type { How } from '../views/how.js'
+import { substrateName } from '../views/open.js'
 import { shapes } from '../views/outcome.js'
 import { welderName } from '../views/welder.js'
 
@@ -68,8 +68,4 @@ function voidLine(number: number, voids: readonly VoidState[], how: How, { probe
   const at = distanceM === null ? [] : [probe.at(amount(distanceM, 'm', how))]
   const parts = [probe.course(course), probe.on[on], ...at, probe.long(amount(lengthMm, 'mm', how)), probe.states[found.state]]
   return `${probe.number(number)}${frame.colon}${parts.join(', ')}`
-}
-
-function substrateName(kind: string, { site }: Text): string {
-  return Object.hasOwn(site.substrates, kind) ? (site.substrates[kind] as string) : escapeText(kind, 40)
 }

@@ -7,6 +7,7 @@ import type { Slots } from '../chat-ports.js'
 import type { Ports } from '../context.js'
 import { toJson } from '../json.js'
 import { type Post, StoreError } from '../ports.js'
+import { howOf } from '../views/how.js'
 import { readSite } from './on-site.js'
 import { speakWatch } from './watch.js'
 
@@ -101,7 +102,7 @@ async function watch({ key, settings }: Watched, now: Instant, ports: WatchPorts
   const postKey = `${slot}/${String(number).padStart(2, '0')}`
   // A turn for the worse must be seen; anything else changes what stands there already.
   const edits = news?.worse === false ? (before?.target ?? null) : null
-  const how = { lang: on.settings.lang, units: on.settings.units, zone: on.settings.zone }
+  const how = howOf(on.settings)
   const payload = news === null ? null : toJson({ ...speakWatch(on, seen, news, how), ...(edits === null ? {} : { edits }) })
   const post: Post = { key: postKey, site: key.site, kind: 'watch', channel: ports.channelOf(key, on.settings), dueAt: now, payload }
   const kept: Watch = { number, target: news === null ? (before?.target ?? null) : (edits ?? postKey), said }

@@ -8,7 +8,7 @@ import type { Text } from '../text/text.js'
 import { amount } from '../views/amount.js'
 import { clock, dateOf } from '../views/clock.js'
 import { escapeText } from '../views/escape.js'
-import type { How } from '../views/how.js'
+import { type How, howOf } from '../views/how.js'
 import { layOut } from '../views/page.js'
 import { openLines } from './open-lines.js'
 import type { Post, PostOn, Written } from './post.js'
@@ -18,7 +18,7 @@ import { sourceNotes } from './small-print.js'
 export const wrapUp: Post = {
   time: ({ hours }) => hours.slice(6),
   wants: ['welder:', 'void:'],
-  speak: (on) => speakWrapUp(on, { lang: on.settings.lang, units: on.settings.units, zone: on.settings.zone })
+  speak: (on) => speakWrapUp(on, howOf(on.settings))
 }
 
 /** The wrap-up post in a language and system of units. */

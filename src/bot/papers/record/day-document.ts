@@ -20,15 +20,18 @@ type Part = DocumentPart<Paper>
 
 /** The record of one day as a document. Pure: the same log gives the same words. */
 export function dayDocument(on: Gathered, how: How): DocumentData<Paper> {
-  const text = texts[how.lang]
-  const { record, frame, dayPicture } = text
+  return { ...dayFrame(on, how), parts: dayParts(on, how, texts[how.lang]) }
+}
+
+/** A document without its parts. */
+export function dayFrame(on: Gathered, how: How): Omit<DocumentData<Paper>, 'parts'> {
+  const { record, frame, dayPicture } = texts[how.lang]
   const date = dateOf(on.date, how) ?? on.date
   return {
     lang: how.lang,
     title: record.title(plainText(on.site)),
     subtitle: date,
     labels: on.settings.invented ? [`${frame.invented} · ${dayPicture.inventedWeek}`] : [],
-    parts: dayParts(on, how, text),
     foot: footOf(on, date),
     pageWords: record.pageWords,
     madeAt: toIso(on.now)

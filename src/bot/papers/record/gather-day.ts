@@ -1,6 +1,7 @@
 import { roofOf } from '../../../core/gather/roof-of.js'
 import { dayMarks, fromIso, type Instant, localDate } from '../../../core/instant.js'
 import type { LimitsSheet } from '../../../core/limits/sheet.js'
+import { anchorOf } from '../../../core/log/chain.js'
 import type { PhotoData } from '../../../core/log/closing-data.js'
 import { entryId } from '../../../core/log/entry.js'
 import { emptyDay } from '../../../core/log/states/day.js'
@@ -21,15 +22,17 @@ import type { Gathered, KeptPhoto } from './gathered.js'
 /** Where the record finds what the log only names. */
 export type Kept = Pick<Store, 'keepsake' | 'person'>
 
+/** A table shows neither photos nor the picture of the day: who wants one reads none and simulates nothing. */
+export type GatherFor = 'record' | 'table'
+
 /** Reads everything that the record of a local day (YYYY-MM-DD) needs; writes nothing. */
-export async function gatherDay(session: Session, sheet: LimitsSheet, kept: Kept, date: string, how: How): Promise<Gathered> {
+export async function gatherDay(session: Session, sheet: LimitsSheet, kept: Kept, date: string, how: How, what: GatherFor): Promise<Gathered> {
   const { view, settings, now } = session
   const { site, workspace } = view.key
   const lines = dayLog(await view.entriesOfDay(date), date)
   const until = Math.min(now, dayMarks(date, settings.zone).midnight - 1)
   const then = session.asOf(until)
   const siteState = (await then.state('site')) ?? emptySite
-  const { seq, hash } = view.head
   return {
     site,
     settings,
@@ -44,9 +47,9 @@ export async function gatherDay(session: Session, sheet: LimitsSheet, kept: Kept
     yesterday: (await then.state(`day:${localDate(dayMarks(date, settings.zone).noon - 86_400, settings.zone)}`)) ?? emptyDay,
     welders: await weldersOf(then),
     names: await namesOf(lines, workspace, kept),
-    photos: await photosOf(lines, workspace, kept),
-    picture: await pictureOf(session, sheet, kept, date, lines, how),
-    anchor: seq === 0 ? null : `${site}:${seq}:${hash}`
+    photos: what === 'table' ? [] : await photosOf(lines, workspace, kept),
+    picture: what === 'table' ? null : await pictureOf(session, sheet, kept, date, lines, how),
+    anchor: view.head.seq === 0 ? null : anchorOf(site, view.head)
   }
 }
 

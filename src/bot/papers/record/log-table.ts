@@ -1,6 +1,6 @@
 import { fromIso } from '../../../core/instant.js'
 import { canonical } from '../../../core/log/canonical.js'
-import type { JsonObject } from '../../../core/log/entry.js'
+import { entryId, type JsonObject } from '../../../core/log/entry.js'
 import { texts } from '../../text/index.js'
 import { clock } from '../../views/clock.js'
 import type { How } from '../../views/how.js'
@@ -9,8 +9,8 @@ import { dataWords, plainText } from './entry-words.js'
 import type { Gathered } from './gathered.js'
 import { idOf, nameOf } from './sections.js'
 
-/** The log of one or several days as a table: one row an entry, words beside the data as they were logged. */
-export function logTable(days: readonly Gathered[], how: How): TableData {
+/** The log of a day as a table: one row an entry, words beside the data as they were logged. */
+export function logTable(on: Gathered, how: How): TableData {
   const { record } = texts[how.lang]
   const { columns } = record
   const head = [
@@ -28,30 +28,28 @@ export function logTable(days: readonly Gathered[], how: How): TableData {
     columns.data,
     columns.hash
   ]
-  const rows = days.flatMap((on) =>
-    on.lines.map((line) => {
-      const { entry, undoneBy, correctedBy } = line
-      const at = fromIso(entry.at)
-      return [
-        idOf(line),
-        on.date,
-        at === null ? null : clock(at, at, how),
-        entry.at,
-        entry.loggedAt,
-        nameOf(line, on),
-        entry.via,
-        record.types[entry.type],
-        plainText(entry.subject),
-        dataWords(shown(line), how, record),
-        [
-          ...(undoneBy === null ? [] : [record.undone(`${on.site}-${undoneBy}`)]),
-          ...(correctedBy === null ? [] : [record.corrected(`${on.site}-${correctedBy}`)])
-        ].join(' · '),
-        canonical(shown({ ...line, data: entry.data })),
-        line.hash
-      ]
-    })
-  )
+  const rows = on.lines.map((line) => {
+    const { entry, undoneBy, correctedBy } = line
+    const at = fromIso(entry.at)
+    return [
+      idOf(line),
+      on.date,
+      at === null ? null : clock(at, at, how),
+      entry.at,
+      entry.loggedAt,
+      nameOf(line, on),
+      entry.via,
+      record.types[entry.type],
+      plainText(entry.subject),
+      dataWords(shown(line), how, record),
+      [
+        ...(undoneBy === null ? [] : [record.undone(entryId(on.site, undoneBy))]),
+        ...(correctedBy === null ? [] : [record.corrected(entryId(on.site, correctedBy))])
+      ].join(' · '),
+      canonical(shown({ ...line, data: entry.data })),
+      line.hash
+    ]
+  })
   return { head, rows }
 }
 

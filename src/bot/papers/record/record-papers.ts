@@ -3,7 +3,7 @@ import { texts } from '../../text/index.js'
 import { dateOf } from '../../views/clock.js'
 import type { How } from '../../views/how.js'
 import type { Paper } from '../paper.js'
-import { dayDocument, dayParts, footOf } from './day-document.js'
+import { dayDocument, dayFrame, dayParts, footOf } from './day-document.js'
 import { plainText } from './entry-words.js'
 import type { Gathered } from './gathered.js'
 import { logTable } from './log-table.js'
@@ -18,7 +18,7 @@ export function dayRecord(on: Gathered, how: How): Paper<'record'> {
 /** The log of a day as a table. */
 export function dayTable(on: Gathered, how: How): Paper<'table'> {
   const { record } = texts[how.lang]
-  const data = logTable([on], how)
+  const data = logTable(on, how)
   return {
     kind: 'table',
     name: `${on.site}-${on.date}.csv`,
@@ -40,7 +40,7 @@ export function packet(days: readonly Gathered[], how: How): Paper<'packet'> | n
     name: `${last.site}.pdf`,
     alt: title,
     data: {
-      ...dayDocument(last, how),
+      ...dayFrame(last, how),
       title,
       subtitle: span,
       foot: footOf(last, span),
@@ -50,8 +50,8 @@ export function packet(days: readonly Gathered[], how: How): Paper<'packet'> | n
       ])
     }
   }
-  const all = logTable(days, how)
-  const table: Paper<'table'> = { kind: 'table', name: `${last.site}.csv`, alt: title, data: all }
   const tables = days.map((day) => dayTable(day, how))
+  const all = { head: tables[0]?.data.head ?? [], rows: tables.flatMap(({ data }) => data.rows) }
+  const table: Paper<'table'> = { kind: 'table', name: `${last.site}.csv`, alt: title, data: all }
   return { kind: 'packet', name: `${last.site}.zip`, alt: title, data: { madeAt: toIso(last.now), papers: [document, table, ...tables] } }
 }
