@@ -2,6 +2,7 @@ import type { Finding } from '../../core/finding.js'
 import { type Instant, localDate } from '../../core/instant.js'
 import type { ProbeData, RepairData } from '../../core/log/closing-data.js'
 import type { Folded } from '../../core/log/fold.js'
+import { weldedAt } from '../../core/log/states/day.js'
 import { emptySite } from '../../core/log/states/site.js'
 import type { VoidState } from '../../core/log/states/void.js'
 import { waitUntil } from '../../core/welds/cold-wait.js'
@@ -16,16 +17,16 @@ import type { Said } from '../words/said.js'
 export async function probeOpen({ found }: Extract<Said, { command: 'probe open' }>, on: OnSite, at: number): Promise<Done> {
   const { session } = on
   const number = ((await session.latest('site')) ?? emptySite).voids.highest + 1
-  const wait = found.cooled ? null : waitUntil(await weldedAt(on, at), at)
+  const wait = found.cooled ? null : waitUntil(await lastWelded(on, at), at)
   await session.log('void', `void:${number}`, found, at)
   const under = found.on === 'strip' || found.on === 'patch' ? await lapsUnder(on, found.course) : []
   return told(await status(on, number, { waitUntil: iso(wait), under, datedAt: datedAt(on, at), ...photosWanted(`void:${number}`, found.files) }))
 }
 
 /** When metres were last welded on the day of an instant. */
-async function weldedAt({ session }: OnSite, at: Instant): Promise<Instant | null> {
+async function lastWelded({ session }: OnSite, at: Instant): Promise<Instant | null> {
   const day = await session.state(`day:${localDate(at, session.settings.zone)}`)
-  return day !== null && day.robotM + day.handM > 0 ? day.laidAt : null
+  return day === null ? null : weldedAt(day)
 }
 
 /** Voids in the lap of a course that are not passed: a strip or patch over them hides them. */

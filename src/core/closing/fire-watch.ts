@@ -1,6 +1,6 @@
 import type { Instant } from '../instant.js'
 import { emptyClosing } from '../log/states/closing.js'
-import type { DayState } from '../log/states/day.js'
+import { type DayState, weldedAt } from '../log/states/day.js'
 import type { WelderState } from '../log/states/welder.js'
 
 /** NFPA 51B as read second-hand: at least an hour after hot work ends. The permit decides. */
@@ -17,7 +17,7 @@ export interface FireWatch {
   readonly by: string | null
 }
 
-type Heated = Pick<DayState, 'laidAt' | 'robotM' | 'handM' | 'closing'>
+type Heated = Pick<DayState, 'laidAt' | 'robotM' | 'handM' | 'othersM' | 'closing'>
 
 /**
  * The watch after the last heat that the log knows of: metres laid with a weld, coupons, repairs, and what was stated. `days`: the
@@ -40,9 +40,8 @@ export function fireWatch(days: readonly (Heated | null)[], welders: readonly Pi
   return { state: leftMin > 0 ? 'running' : 'unsigned', heatAt, until, leftMin, watchMin, by }
 }
 
-function heatOf({ laidAt, robotM, handM, closing }: Heated): Instant | null {
-  const welded = robotM + handM > 0 ? laidAt : null
-  return latest([welded, closing?.fire.heatAt ?? null], Number.POSITIVE_INFINITY)
+function heatOf(day: Heated): Instant | null {
+  return latest([weldedAt(day), day.closing?.fire.heatAt ?? null], Number.POSITIVE_INFINITY)
 }
 
 function latest(instants: readonly (Instant | null)[], until: Instant): Instant | null {

@@ -37,6 +37,9 @@ describe('mending a void', () => {
 
     await bot.askAll(['probe course 4 lap 4 m 40 mm', 'probe 2 fixed'], { at: '10:10' })
     expect(numbersOf(await bot.ask('probe 2 passed cooled', { at: '10:12' }))).toMatchObject({ waitUntil: null })
+    await bot.ask('laid 20 m2 R2 10', { at: '10:15' })
+    expect(numbersOf(await bot.ask('probe course 4 lap 6 m 40 mm', { at: '10:18' }))).toMatchObject({ void: 3, waitUntil: '2026-05-04T08:25:00Z' })
+    expect((await bot.ask('fire', { at: '10:19' })).outcome).toBe('no-go')
     await bot.ask('laid 20 m2 robot 10', { at: '10:20' })
     expect(numbersOf(await bot.ask('probe course 4 lap 5 m 40 mm', { at: '10:22' }))).toMatchObject({ waitUntil: '2026-05-04T08:30:00Z' })
     expect(numbersOf(await bot.ask('probe course 4 lap 6 m 40 mm cooled', { at: '10:22' }))).toMatchObject({ waitUntil: null })

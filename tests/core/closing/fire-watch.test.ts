@@ -16,6 +16,7 @@ describe('the fire watch', () => {
     ['without heat', day({}), [], '16:00', { state: 'none', until: null, leftMin: 0, watchMin: 60 }],
     ['laid without a weld', day({ laidAt: at('15:00') }), [], '15:10', { state: 'none' }],
     ['from the last metres welded', day({ laidAt: at('15:00'), robotM: 12 }), [], '15:10', { state: 'running', until: at('16:00'), leftMin: 50 }],
+    ['from metres of a third welder', day({ laidAt: at('15:00'), othersM: 4 }), [], '15:10', { state: 'running', until: at('16:00'), leftMin: 50 }],
     ['from a later coupon', day({ laidAt: at('15:00'), handM: 1 }), coupon('15:20'), '15:30', { until: at('16:20'), leftMin: 50 }],
     ['not from a coupon after now', day({ laidAt: at('15:00'), handM: 1 }), coupon('17:00'), '15:30', { until: at('16:00') }],
     ['from stated heat', day({ closing: fire({ heatAt: at('15:30') }) }), [], '15:31', { until: at('16:30') }],

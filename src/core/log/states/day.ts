@@ -1,5 +1,5 @@
 import type { Instant } from '../../instant.js'
-import { metresByWelder } from '../../welds/metres.js'
+import { metresByWelder, weldedM } from '../../welds/metres.js'
 import type { CouponData, FoamVerdict, LaidData, ReadingData, StatementData, WelderData } from '../data.js'
 import { type Closing, emptyClosing, stepClosing } from './closing.js'
 import { type Extremes, markExtremes } from './extremes.js'
@@ -25,6 +25,8 @@ export interface DayState {
   readonly areaM2: number
   readonly robotM: number
   readonly handM: number
+  /** By welders of other names; absent while there were none. */
+  readonly othersM?: number
   /** Absent while nothing of it was said: days folded by earlier versions have none. */
   readonly closing?: Closing
 }
@@ -129,14 +131,22 @@ function stepFoam(state: DayState, step: Step): DayState {
 /** A welder that welded is in use, unless it was said to be off. */
 function stepLaid(state: DayState, laid: LaidData, at: Instant): DayState {
   const welded = [...metresByWelder(laid)].flatMap(([name, metres]) => (metres > 0 ? [[name, { off: false }] as const] : []))
+  const { robotM = 0, handM = 0 } = laid
+  const othersM = weldedM(laid) - robotM - handM
   return {
     ...state,
+    ...(othersM > 0 ? { othersM: (state.othersM ?? 0) + othersM } : {}),
     welders: { ...Object.fromEntries(welded), ...state.welders },
     laidAt: at,
     areaM2: state.areaM2 + laid.areaM2,
-    robotM: state.robotM + (laid.robotM ?? 0),
-    handM: state.handM + (laid.handM ?? 0)
+    robotM: state.robotM + robotM,
+    handM: state.handM + handM
   }
+}
+
+/** When metres were last welded on a day, by whatever welder; null: none were. */
+export function weldedAt({ laidAt, robotM, handM, othersM = 0 }: Pick<DayState, 'laidAt' | 'robotM' | 'handM' | 'othersM'>): Instant | null {
+  return robotM + handM + othersM > 0 ? laidAt : null
 }
 
 function welderOf(step: Step): string {
