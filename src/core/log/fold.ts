@@ -65,16 +65,24 @@ export function stepsOf(entries: readonly Logged[], until: Instant): readonly St
   return effective(entries.filter((entry) => instantOf(entry) <= until)).steps
 }
 
+/** What undid an entry and what corrected it, by its seq: of several corrections the last that was not undone itself. */
+export function amendments(entries: readonly Logged[]): {
+  /** Seq of the undo. */
+  readonly undone: ReadonlyMap<number, number>
+  readonly corrected: ReadonlyMap<number, { readonly seq: number; readonly data: JsonObject }>
+} {
+  const undone = new Map<number, number>()
+  const corrected = new Map<number, { readonly seq: number; readonly data: JsonObject }>()
+  for (const { type, data, seq } of entries) if (type === 'undo') undone.set(Number(data.target), seq)
+  for (const { type, data, seq } of [...entries].sort((a, b) => a.seq - b.seq)) {
+    if (type === 'correction' && !undone.has(seq)) corrected.set(Number(data.target), { seq, data: data.data as JsonObject })
+  }
+  return { undone, corrected }
+}
+
 /** Undone entries left out, corrections applied, in order of `at`, then of arrival. */
 function effective(entries: readonly Logged[]): { steps: Step[]; lastAt: Instant; lastSeq: number } {
-  const undone = new Set<number>()
-  const corrected = new Map<number, JsonObject>()
-  for (const { type, data } of entries) {
-    if (type === 'undo') undone.add(Number(data.target))
-  }
-  for (const { type, data, seq } of [...entries].sort((a, b) => a.seq - b.seq)) {
-    if (type === 'correction' && !undone.has(seq)) corrected.set(Number(data.target), data.data as JsonObject)
-  }
+  const { undone, corrected } = amendments(entries)
   let lastAt = Number.NEGATIVE_INFINITY
   let lastSeq = 0
   const steps: Step[] = []
@@ -83,7 +91,7 @@ function effective(entries: readonly Logged[]): { steps: Step[]; lastAt: Instant
     if (at > lastAt) lastAt = at
     if (entry.seq > lastSeq) lastSeq = entry.seq
     if (entry.type === 'undo' || entry.type === 'correction' || undone.has(entry.seq)) continue
-    steps.push({ seq: entry.seq, at, type: entry.type, subject: entry.subject, data: corrected.get(entry.seq) ?? entry.data })
+    steps.push({ seq: entry.seq, at, type: entry.type, subject: entry.subject, data: corrected.get(entry.seq)?.data ?? entry.data })
   }
   steps.sort((a, b) => a.at - b.at || a.seq - b.seq)
   return { steps, lastAt, lastSeq }

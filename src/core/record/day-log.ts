@@ -1,4 +1,5 @@
 import type { Entry, JsonObject } from '../log/entry.js'
+import { amendments } from '../log/fold.js'
 
 /** An entry of a day as it counts in the end: with what was corrected and undone since. */
 export interface LoggedLine {
@@ -19,12 +20,7 @@ interface Logged {
 
 /** The lines of a local day in order of `at`, then of arrival. `logged` may hold undos and corrections of other days. Pure. */
 export function dayLog(logged: readonly Logged[], day: string): readonly LoggedLine[] {
-  const undone = new Map<number, number>()
-  for (const { entry } of logged) if (entry.type === 'undo') undone.set(Number(entry.data.target), entry.seq)
-  const corrected = new Map<number, Entry>()
-  for (const { entry } of [...logged].sort((a, b) => a.entry.seq - b.entry.seq)) {
-    if (entry.type === 'correction' && !undone.has(entry.seq)) corrected.set(Number(entry.data.target), entry)
-  }
+  const { undone, corrected } = amendments(logged.map(({ entry }) => entry))
   return logged
     .filter((each) => each.day === day)
     .map(({ entry, hash }) => {
@@ -32,7 +28,7 @@ export function dayLog(logged: readonly Logged[], day: string): readonly LoggedL
       return {
         entry,
         hash,
-        data: correction === null ? entry.data : (correction.data.data as JsonObject),
+        data: correction?.data ?? entry.data,
         undoneBy: undone.get(entry.seq) ?? null,
         correctedBy: correction?.seq ?? null
       }
