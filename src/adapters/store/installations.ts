@@ -1,6 +1,7 @@
 import { StoreError } from '../../bot/ports.js'
 import type { Instant } from '../../core/instant.js'
 import { fromText, plain, toText } from './codec.js'
+import { notEnded } from './not-ended.js'
 import { outside } from './outside.js'
 import type { Database, InstallationTable, Queries } from './schema.js'
 import type { Sealer } from './sealing.js'
@@ -56,12 +57,7 @@ async function remove(db: Queries, workspace: string, at: Instant): Promise<bool
   await db.deleteFrom('installations').where('workspace', '=', workspace).where('installed_at', '<=', at).execute()
   const left = await db.selectFrom('installations').select('workspace').where('workspace', '=', workspace).executeTakeFirst()
   if (left !== undefined) return false
-  await db
-    .updateTable('outbox')
-    .set({ state: 'skipped', claimed_until: null })
-    .where('workspace', '=', workspace)
-    .where('state', 'in', ['queued', 'sending', 'unknown'])
-    .execute()
+  await db.updateTable('outbox').set({ state: 'skipped', claimed_until: null }).where('workspace', '=', workspace).where(notEnded('outbox')).execute()
   return true
 }
 

@@ -1,4 +1,5 @@
 import type { Instant } from '../../core/instant.js'
+import { notEnded } from './not-ended.js'
 import { outside } from './outside.js'
 import type { Database, PostState } from './schema.js'
 
@@ -11,7 +12,7 @@ export function openPosts({ read }: Database): Promise<{ readonly byState: Reado
     const rows = await read
       .selectFrom('outbox')
       .select((of) => ['state', of.fn.countAll<number>().as('count'), of.fn.min<number>('due_at').as('due_at')])
-      .where('state', 'in', open)
+      .where(notEnded('outbox'))
       .groupBy('state')
       .execute()
     const byState = { ...Object.fromEntries(open.map((state) => [state, 0])), ...Object.fromEntries(rows.map(({ state, count }) => [state, count])) }

@@ -4,6 +4,7 @@ import type { Instant } from '../../core/instant.js'
 import type { Json } from '../../core/log/entry.js'
 import { fromText, plain } from './codec.js'
 import { slices } from './entries.js'
+import { notEnded } from './not-ended.js'
 import { outside } from './outside.js'
 import type { Database, OutboxTable, Queries } from './schema.js'
 
@@ -51,8 +52,6 @@ async function takeWithin(
 /** No hold and no wait is as long as this, s: one that is was set before the clock went back. */
 const longestHoldS = 600
 const longestWaitS = 6 * 3600
-/** Written out, not bound: an index over the posts that are not ended is used only where the words are its own. */
-const notEnded = (table: string) => sql<boolean>`${sql.ref(`${table}.state`)} in ('queued', 'sending', 'unknown')`
 
 /** Whose turn has come and whom nobody holds; of a channel only the first, so that its order stands. */
 function readyPosts(db: Queries, now: Instant, except: readonly string[]) {
