@@ -19,7 +19,7 @@ export function logsNothing(said: Said): boolean {
     case 'detail':
       return empty(said.details)
     case 'me':
-      return said.lang === null && said.units === null
+      return said.lang === null && said.units === null && said.summary === null
     default:
       return showing.has(said.command)
   }
