@@ -3,11 +3,9 @@ import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import { rank, worst } from '../outcome.js'
 import type { RuleId } from '../rules/index.js'
+import { coldC } from '../rules/sheet-relaxed.js'
 import type { DeckDay } from './deck-day.js'
 import type { Moment, Quarter } from './quarters.js'
-
-/** Sheets relax more slowly in air below this, °C: the same bound as the rule has. */
-const coldBelowC = 10
 
 /**
  * Not before the deck is dry and sheets have relaxed on it; null where it is dry from the start, or nobody knows. A day that is cold
@@ -15,7 +13,7 @@ const coldBelowC = 10
  */
 export function sprayFrom({ dryAt }: DeckDay, coldestC: number | null, { sheet }: LimitsSheet): Instant | null {
   if (dryAt === null) return null
-  return dryAt + (coldestC !== null && coldestC < coldBelowC ? sheet.relaxColdMin : sheet.relaxMin) * 60
+  return dryAt + (coldestC !== null && coldestC < coldC ? sheet.relaxColdMin : sheet.relaxMin) * 60
 }
 
 /** The quarters of spraying as the deck lets them be: what is seen of them, and what counts for windows. */

@@ -5,7 +5,7 @@ import { minutesSince } from './minutes-since.js'
 import type { Rule } from './rule.js'
 
 /** Below this air temperature a sheet relaxes slowly. */
-const coldC = 10
+export const coldC = 10
 
 export const sheetRelaxed: Rule = {
   judges: { spray: 'checklist' },
