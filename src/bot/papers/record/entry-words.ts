@@ -1,5 +1,5 @@
 import type { Json, JsonObject } from '../../../core/log/entry.js'
-import type { RecordWords } from '../../text/record-words.js'
+import type { CodeName, RecordWords } from '../../text/record-words.js'
 import { amount, unitOfName } from '../../views/amount.js'
 import type { How } from '../../views/how.js'
 
@@ -30,9 +30,16 @@ function valueWords(name: string, value: Json, how: How, words: RecordWords, dep
   if (value === null || depth > deepest) return null
   if (typeof value === 'boolean') return value ? words.yes : words.no
   if (typeof value === 'number') return amount(value, unitOf(name), how)
-  if (typeof value === 'string') return Object.hasOwn(words.codes, value) ? words.codes[value as keyof typeof words.codes] : plainText(value)
+  if (typeof value === 'string') return isCode(name, value, words) ? words.codes[value] : plainText(value)
   if (Array.isArray(value)) return value.flatMap((one) => valueWords(name, one, how, words, depth + 1) ?? []).join(', ')
   return `(${dataWords(value as JsonObject, how, words, depth + 1)})`
+}
+
+/** What people wrote themselves stays as they wrote it, though it may read like a code: a lot called soft, a colour that is dark. */
+const free: ReadonlySet<string> = new Set(['lot', 'colour', 'by', 'text', 'reason', 'file', 'files', 'decision'])
+
+function isCode(name: string, value: string, { codes }: RecordWords): value is CodeName {
+  return !free.has(name) && Object.hasOwn(codes, value)
 }
 
 /** Numbers that are no amounts: counts, places in a list. */
