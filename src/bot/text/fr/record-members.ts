@@ -126,7 +126,7 @@ export const members: RecordWords['members'] = {
   drains: 'évacuations',
   terminations: 'arrêts',
   cutEdges: 'bords coupés',
-  tSteps: 'ressauts en T',
+  tSteps: 'décrochements en T',
   fire: 'surveillance incendie',
   details: 'détails',
   target: 'inscription',
