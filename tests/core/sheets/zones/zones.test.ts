@@ -10,6 +10,7 @@ import { expected, input, rowsOf, tolerance } from '../../../truth/rows.js'
 const foot = 0.3048
 const roof = { widthM: 24, depthM: 36, heightM: 8 }
 
+// Rows 5c: reckoned apart from this code after the geometry of EN 1991-1-4, figure 7.6; rows 5d: a worked example of somebody else's, named in each row.
 describe('one wind of EN 1991-1-4', () => {
   it.each(rowsOf('wind-zones.json', '5c'))('$id: $inputs', (row) => {
     const seen = enOneWind(input(row, 'b'), input(row, 'd'), input(row, 'h'))
@@ -36,6 +37,7 @@ describe('one wind of EN 1991-1-4', () => {
   })
 })
 
+// Rows 5e: reckoned apart from this code after ASCE 7, figure 30.3-2A; the rule itself is from memory.
 describe('ASCE 7-22', () => {
   it.each(rowsOf('wind-zones.json', '5e'))('$id: $inputs', (row) => {
     const [L, B, h] = [input(row, 'L'), input(row, 'B'), input(row, 'h')]
@@ -56,6 +58,7 @@ describe('ASCE 7-22', () => {
   })
 })
 
+// Rows 5f: reckoned apart from this code after the end-zone rule of NBCC, from memory.
 describe('NBCC', () => {
   it.each(rowsOf('wind-zones.json', '5f'))('$id: $inputs', (row) => {
     const least = input(row, 'leastDimension')
