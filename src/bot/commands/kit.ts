@@ -1,4 +1,5 @@
 import { decide } from '../../core/decide.js'
+import { offRatio } from '../../core/kits/yield.js'
 import { emptyKit, type KitState } from '../../core/log/states/kit.js'
 import { emptySite } from '../../core/log/states/site.js'
 import { worst } from '../../core/outcome.js'
@@ -71,6 +72,9 @@ function shownKit(kit: KitState) {
     place: kit.place?.value ?? null,
     lot: kit.lot,
     usedM2: kit.usedM2,
-    empty: kit.empty
+    empty: kit.empty,
+    isoLeftPct: kit.left?.value.isoPct ?? null,
+    resinLeftPct: kit.left?.value.resinPct ?? null,
+    offRatio: kit.left === undefined ? null : offRatio(kit.left.value)
   }
 }

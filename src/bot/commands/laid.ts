@@ -1,4 +1,5 @@
 import { localDate, toIso } from '../../core/instant.js'
+import { type EmptiedKit, meanYield, yieldsBy } from '../../core/kits/yield.js'
 import type { LaidData } from '../../core/log/data.js'
 import type { Folded } from '../../core/log/fold.js'
 import { emptyDay } from '../../core/log/states/day.js'
@@ -21,8 +22,11 @@ export async function laid({ laid: said }: Extract<Said, { command: 'laid' }>, o
   const before = await Promise.all(names.map((name) => welderOf(session, name)))
   await session.log('laid', `day:${day}`, { ...said, kit, ...(await lapsedThen(names, on, at)) }, at)
   const today = (await session.state(`day:${day}`)) ?? emptyDay
-  const yieldM2PerKit = await meanYield(on)
+  const kits = await emptiedKits(on)
+  const yieldM2PerKit = meanYield(kits)?.m2PerKit ?? null
   const planM2PerKit = sheet.foam.yieldM2PerKit
+  const drift = (real: number) => (real / planM2PerKit - 1) * 100
+  const rows = (nameOf: Parameters<typeof yieldsBy>[1]) => yieldsBy(kits, nameOf).map((row) => ({ ...row, driftPct: drift(row.m2PerKit) }))
   return told({
     command: 'laid',
     numbers: {
@@ -32,7 +36,9 @@ export async function laid({ laid: said }: Extract<Said, { command: 'laid' }>, o
       kit,
       yieldM2PerKit,
       planM2PerKit,
-      driftPct: yieldM2PerKit === null ? null : (yieldM2PerKit / planM2PerKit - 1) * 100,
+      driftPct: yieldM2PerKit === null ? null : drift(yieldM2PerKit),
+      yieldByDay: rows(({ emptiedAt }) => localDate(emptiedAt, session.settings.zone)),
+      yieldByLot: rows(({ lot }) => lot),
       ...(await holdNumbers(on, before))
     }
   })
@@ -61,12 +67,11 @@ async function holdNumbers({ session }: OnSite, before: readonly WelderState[]) 
   return { onHoldM: held.reduce((sum, { onHoldM }) => sum + onHoldM, 0), newOnHoldM: now - was, held }
 }
 
-/** Mean area of the kits that are empty: of a kit still in use nobody knows what is left. Null before the first is empty. */
-async function meanYield({ session }: OnSite): Promise<number | null> {
+/** Of a kit still in use nobody knows what is left. */
+async function emptiedKits({ session }: OnSite): Promise<readonly EmptiedKit[]> {
   const rows = await session.view.states('kit:')
-  const areas = rows.flatMap(({ state }) => {
+  return rows.flatMap(({ state }) => {
     const kit = (state as unknown as Folded<KitState>).is
-    return kit?.empty && kit.usedM2 > 0 ? [kit.usedM2] : []
+    return kit?.emptiedAt !== undefined && kit.usedM2 > 0 ? [{ usedM2: kit.usedM2, lot: kit.lot, emptiedAt: kit.emptiedAt }] : []
   })
-  return areas.length === 0 ? null : areas.reduce((sum, area) => sum + area, 0) / areas.length
 }

@@ -21,6 +21,7 @@ import { toSay } from './en/to-say.js'
 import { warming } from './en/warming.js'
 import { weld } from './en/weld.js'
 import { widths } from './en/widths.js'
+import { yields } from './en/yield.js'
 import type { Text } from './text.js'
 import { usages } from './usages.js'
 
@@ -47,6 +48,7 @@ export const en: Text = {
   install,
   run,
   warming,
+  yields,
   weld,
   widths
 }

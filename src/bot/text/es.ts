@@ -22,6 +22,7 @@ import { usages } from './es/usages.js'
 import { warming } from './es/warming.js'
 import { weld } from './es/weld.js'
 import { widths } from './es/widths.js'
+import { yields } from './es/yield.js'
 import type { Text } from './text.js'
 
 export const es: Text = {
@@ -47,6 +48,7 @@ export const es: Text = {
   install,
   run,
   warming,
+  yields,
   weld,
   widths
 }

@@ -22,6 +22,7 @@ import { usages } from './fr/usages.js'
 import { warming } from './fr/warming.js'
 import { weld } from './fr/weld.js'
 import { widths } from './fr/widths.js'
+import { yields } from './fr/yield.js'
 import type { Text } from './text.js'
 
 export const fr: Text = {
@@ -47,6 +48,7 @@ export const fr: Text = {
   install,
   run,
   warming,
+  yields,
   weld,
   widths
 }

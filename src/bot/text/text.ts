@@ -20,6 +20,7 @@ import type { CommandName, Usages } from './usages.js'
 import type { WarmingWords } from './warming-words.js'
 import type { WeldWords } from './weld-words.js'
 import type { WidthsWords } from './widths-words.js'
+import type { YieldWords } from './yield-words.js'
 
 /** `name` goes before a number; `is` says the same without one. */
 export interface FindingWords {
@@ -170,6 +171,7 @@ export interface Text {
   readonly run: RunWords
   readonly closing: ClosingWords
   readonly warming: WarmingWords
+  readonly yields: YieldWords
   readonly site: SiteWords
   readonly person: PersonWords
   readonly help: HelpWords

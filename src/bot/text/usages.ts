@@ -50,7 +50,7 @@ export const usages: Usages = {
     example: '/probe course 4 end 3.2 m 40 mm cold'
   },
   kit: {
-    usage: 'kit · kit NAME [iso T] [resin T] [T] [box | store | deck [T]] [mixed] [exp DATE] [lot L] [used AREA] [empty]',
+    usage: 'kit · kit NAME [iso T] [resin T] [T] [box | store | deck [T]] [mixed] [exp DATE] [lot L] [used AREA] [left N N %] [empty]',
     example: '/kit K7 iso 24 resin 23 mixed box 28'
   },
   foam: { usage: 'foam [SECONDS s] [even | streaks | dark | brittle | soft | tacky | flat]', example: '/foam 45 s even' },

@@ -22,7 +22,9 @@ export function kitView(answer: Answer, how: How, text: Text): Page {
   const when = (key: string) => clockOf(str(numbers, key), at, how)
   const [ready, likely, cold, startBy] = [when('readyAt'), when('likelyAt'), when('coldAt'), when('startBy')]
   const lines = [
+    ...kits.flatMap((each) => unevenLine(each, text, how)),
     ...partsLine(numbers, how, text),
+    ...kits.filter((each) => str(each, 'name') === name && flag(each, 'offRatio') === false).flatMap((each) => leftOf(each, text, how)),
     ...(ready === null ? [] : [kit.ready(ready)]),
     ...(ready === null || likely === null || likely === ready ? [] : [text.warming.likely(likely)]),
     ...learnedLine(numbers, how, text),
@@ -49,7 +51,8 @@ function partsLine(numbers: Answer['numbers'], how: How, { kit }: Text): readonl
 }
 
 /** "K7: iso 24 °C, resin 23 °C, mixed 07:10, warm box, expires 1 May 2027, lot A1". */
-function kitLine(one: Readonly<Record<string, Json>>, { at }: Answer, how: How, { kit, frame }: Text): string {
+function kitLine(one: Readonly<Record<string, Json>>, { at }: Answer, how: How, text: Text): string {
+  const { kit, frame } = text
   const [iso, resin] = [shown(num(one, 'isoC'), how), shown(num(one, 'resinC'), how)]
   const [mixed, expires] = [clockOf(str(one, 'mixedAt'), at, how), dateOf(str(one, 'expiresOn'), how)]
   const place = oneOf<Place>(one, 'place', kit.places)
@@ -61,10 +64,23 @@ function kitLine(one: Readonly<Record<string, Json>>, { at }: Answer, how: How, 
     ...(place === null ? [] : [kit.places[place]]),
     ...(expires === null ? [] : [kit.expires(expires)]),
     ...(lot === null ? [] : [kit.lot(escapeText(lot, 40))]),
+    ...leftOf(one, text, how),
     ...(flag(one, 'empty') === true ? [kit.empty] : [])
   ]
   const name = escapeText(str(one, 'name') ?? '?', 40)
   return parts.length === 0 ? name : `${name}${frame.colon}${parts.join(', ')}`
+}
+
+function leftOf(one: Readonly<Record<string, Json>>, { yields }: Text, how: How): readonly string[] {
+  const [iso, resin] = [num(one, 'isoLeftPct'), num(one, 'resinLeftPct')]
+  return iso === null || resin === null ? [] : [yields.left(amount(iso, '%', how), amount(resin, '%', how))]
+}
+
+/** First of all: what was sprayed of such a kit may not hold. */
+function unevenLine(one: Readonly<Record<string, Json>>, { yields }: Text, how: How): readonly string[] {
+  const [iso, resin] = [num(one, 'isoLeftPct'), num(one, 'resinLeftPct')]
+  if (flag(one, 'offRatio') !== true || flag(one, 'empty') === true || iso === null || resin === null) return []
+  return [yields.uneven(escapeText(str(one, 'name') ?? '?', 40), amount(iso, '%', how), amount(resin, '%', how))]
 }
 
 function shown(value: number | null, how: How): string | null {

@@ -1,10 +1,13 @@
+import type { Json } from '../../core/log/entry.js'
 import type { Answer } from '../answer.js'
 import type { Text } from '../text/text.js'
 import { amount } from './amount.js'
+import { dateOf } from './clock.js'
+import { escapeText } from './escape.js'
 import { heldLines } from './holding.js'
 import type { How } from './how.js'
 import type { Page } from './page.js'
-import { num } from './read.js'
+import { num, rows, str } from './read.js'
 import { pageOf } from './view.js'
 
 /** A yield this far off the plan is named with its usual causes. */
@@ -24,7 +27,28 @@ export function laidView(answer: Answer, how: How, text: Text): Page {
     ...(driftPct === null || !(Math.abs(driftPct) > driftPctFrom) ? [] : [laid.drift(amount(driftPct, '%', how))]),
     ...heldLines(answer, how, text)
   ]
-  return pageOf(answer, { about: area === null ? text.activities.lay : laid.area(area), lines }, how, text)
+  return pageOf(answer, { about: area === null ? text.activities.lay : laid.area(area), lines, details: yieldLines(answer, how, text) }, how, text)
+}
+
+const mostLots = 12
+const mostDays = 7
+
+/** How far the kits of each lot and of the last days went. */
+function yieldLines({ numbers }: Answer, how: How, { yields }: Text): readonly string[] {
+  const line = (row: Readonly<Record<string, Json>>, said: (name: string, real: string, kits: number) => string, name: string) => {
+    const [real, kits, driftPct] = [num(row, 'm2PerKit') ?? 0, num(row, 'kits') ?? 0, num(row, 'driftPct') ?? 0]
+    const off = Math.abs(driftPct) > driftPctFrom ? ` · ${yields.off(amount(driftPct, '%', how))}` : ''
+    return `${said(name, amount(real, 'm2', how), kits)}${off}`
+  }
+  const name = (row: Readonly<Record<string, Json>>) => str(row, 'name') ?? '?'
+  return [
+    ...rows(numbers, 'yieldByLot')
+      .slice(-mostLots)
+      .map((row) => line(row, yields.lot, escapeText(name(row), 40))),
+    ...rows(numbers, 'yieldByDay')
+      .slice(-mostDays)
+      .map((row) => line(row, yields.day, dateOf(name(row), how) ?? name(row)))
+  ]
 }
 
 function shown(value: number | null, unit: string, how: How): string | null {

@@ -61,6 +61,9 @@ export interface KitData {
   /** m² laid with it. */
   readonly usedM2?: number
   readonly empty?: true
+  /** Left of each part, % of full. */
+  readonly isoLeftPct?: number
+  readonly resinLeftPct?: number
   /** The mixing factor that this reading and those before it say, of all kits of the site. */
   readonly learned?: LearnedMixing
   /** A test spray. */

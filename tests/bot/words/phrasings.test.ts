@@ -266,16 +266,30 @@ const groups: readonly (readonly [says: Said, metric: readonly string[], us: rea
       command: 'kit',
       kit: {
         name: 'K7',
-        data: { isoC: 25, resinC: 25, place: 'box', placeC: 30, expiresOn: '2026-05-05', lot: 'A-12', usedM2: 46.45152, empty: true }
+        data: {
+          isoC: 25,
+          resinC: 25,
+          place: 'box',
+          placeC: 30,
+          expiresOn: '2026-05-05',
+          lot: 'A-12',
+          usedM2: 46.45152,
+          empty: true,
+          isoLeftPct: 20,
+          resinLeftPct: 12.5
+        }
       }
     },
     [
-      'kit K7 25 box 30 exp tomorrow lot A-12 used 46.45152 empty',
-      'kit k7 iso 25 resin 25 warm box 30 expires 2026-05-05 lot A-12 used 500 sq ft empty',
-      'juego K7 25 caja 30 caduca mañana lote A-12 usado 46,45152 vacío',
-      'trousse K7 25 caisse 30 expire demain lot A-12 utilisé 46,45152 vide'
+      'kit K7 25 box 30 exp tomorrow lot A-12 used 46.45152 empty left 20 12.5 %',
+      'kit k7 iso 25 resin 25 warm box 30 expires 2026-05-05 lot A-12 used 500 sq ft empty left resin 12.5 % iso 20',
+      'juego K7 25 caja 30 caduca mañana lote A-12 usado 46,45152 vacío queda 20 % 12,5 %',
+      'trousse K7 25 caisse 30 expire demain lot A-12 utilisé 46,45152 vide reste iso 20 résine 12,5 %'
     ],
-    ['kit K7 77 box 86 exp tomorrow lot A-12 used 500 empty', 'kit 77 K7 empty used 500 ft2 lot A-12 exp 2026-05-05 box 86 F']
+    [
+      'kit K7 77 box 86 exp tomorrow lot A-12 used 500 empty left 20 12.5',
+      'kit 77 K7 left 20 12.5 empty used 500 ft2 lot A-12 exp 2026-05-05 box 86 F'
+    ]
   ],
   [
     { command: 'foam', gelS: 45, signs: ['dark', 'brittle'] },

@@ -24,6 +24,8 @@ const ranges: readonly (readonly [message: string, unit: string, min: number, ma
   ['strip 2 sheets _', '', 1, 100],
   ['probe course 1 _ mm', 'mm', 0, 10_000, 'open'],
   ['probe course 1 40 at _', 'm', 0, 1000],
+  ['kit K1 left _ 50 %', '%', 0, 100],
+  ['kit K1 left 50 _', '%', 0, 100],
   ['foam _', 's', 1, 600]
 ]
 

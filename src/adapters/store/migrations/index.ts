@@ -5,6 +5,7 @@ import { entriesByDay } from './0003-entries-by-day.js'
 import { outboxInTurn } from './0004-outbox.js'
 import { statesAnew } from './0005-states-anew.js'
 import { told } from './0006-told.js'
+import { kitsEmptied } from './0007-kits-emptied.js'
 
 /** In order; only ever added to. */
-export const migrations: readonly Migration[] = [first, installations, entriesByDay, outboxInTurn, statesAnew, told]
+export const migrations: readonly Migration[] = [first, installations, entriesByDay, outboxInTurn, statesAnew, told, kitsEmptied]

@@ -52,6 +52,8 @@ export const members: RecordWords['members'] = {
   lot: 'lot',
   usedM2: 'laid with it',
   empty: 'empty',
+  isoLeftPct: 'iso left',
+  resinLeftPct: 'resin left',
   foam: 'test spray',
   gelS: 'gelled after',
   signs: 'signs',

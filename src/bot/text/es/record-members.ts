@@ -52,6 +52,8 @@ export const members: RecordWords['members'] = {
   lot: 'lote',
   usedM2: 'colocado con él',
   empty: 'vacío',
+  isoLeftPct: 'queda de iso',
+  resinLeftPct: 'queda de resina',
   foam: 'rociado de prueba',
   gelS: 'gelificó en',
   signs: 'señales',

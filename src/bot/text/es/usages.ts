@@ -24,7 +24,8 @@ export const usages: Usages = {
     example: '/probe hilera 4 junta 3,2 m 40 mm mojado'
   },
   kit: {
-    usage: 'kit · kit NOMBRE [iso T] [resina T] [T] [caja | almacén | cubierta [T]] [mezclado] [caduca FECHA] [lote L] [usado ÁREA] [vacío]',
+    usage:
+      'kit · kit NOMBRE [iso T] [resina T] [T] [caja | almacén | cubierta [T]] [mezclado] [caduca FECHA] [lote L] [usado ÁREA] [queda N N %] [vacío]',
     example: '/kit K7 iso 24 resina 23 mezclado caja 28'
   },
   foam: { usage: 'foam [SEGUNDOS s] [parejo | vetas | oscuro | quebradizo | blando | pegajoso | plano]', example: '/foam 45 s parejo' },

@@ -52,6 +52,8 @@ export const members: RecordWords['members'] = {
   lot: 'lot',
   usedM2: 'posé avec',
   empty: 'vide',
+  isoLeftPct: 'reste d’iso',
+  resinLeftPct: 'reste de résine',
   foam: 'pulvérisation d’essai',
   gelS: 'gel après',
   signs: 'signes',

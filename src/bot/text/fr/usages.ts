@@ -24,7 +24,8 @@ export const usages: Usages = {
     example: '/probe rang 4 about 3,2 m 40 mm mouillé'
   },
   kit: {
-    usage: 'kit · kit NOM [iso T] [résine T] [T] [caisse | dépôt | toiture [T]] [mélangé] [expire DATE] [lot L] [utilisé SURFACE] [vide]',
+    usage:
+      'kit · kit NOM [iso T] [résine T] [T] [caisse | dépôt | toiture [T]] [mélangé] [expire DATE] [lot L] [utilisé SURFACE] [reste N N %] [vide]',
     example: '/kit K7 iso 24 résine 23 mélangé caisse 28'
   },
   foam: { usage: 'foam [SECONDES s] [régulier | stries | foncé | cassant | mou | collant | plat]', example: '/foam 45 s régulier' },

@@ -64,7 +64,7 @@ export const kit = {
 
 /** What was said of a kit; null when nothing was. */
 export function kitOf(fields: Fields): KitSaid | null {
-  const data = picked(fields, ['isoC', 'resinC', 'mixed', 'expiresOn', 'place', 'placeC', 'lot', 'usedM2', 'empty'])
+  const data = picked(fields, ['isoC', 'resinC', 'mixed', 'expiresOn', 'place', 'placeC', 'lot', 'usedM2', 'empty', 'isoLeftPct', 'resinLeftPct'])
   if (data.placeC !== undefined && data.place === undefined) throw missing('place')
   return fields.kitName === undefined && Object.keys(data).length === 0 ? null : { name: fields.kitName ?? null, data }
 }

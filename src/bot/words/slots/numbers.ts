@@ -26,6 +26,7 @@ export const slots = {
   iso: { label: 'iso', ...temperature, min: -40, max: 80 },
   resin: { label: 'resin', ...temperature, min: -40, max: 80 },
   place: { label: 'place', ...temperature, min: -60, max: 100 },
+  left: { label: 'left', ...percent, min: 0, max: 100 },
   used: { label: 'used', ...area, min: 0, max: 100_000, above: true },
   lead: { label: 'lead', ...long, min: 0, max: 1000, above: true },
   leadArea: { label: 'lead area', unit: 'mm2', metric: 'mm2', us: 'AWG', min: 0, max: 120, above: true },

@@ -1,12 +1,12 @@
 import type { Place } from '../../../core/log/data.js'
-import { atEnd } from '../cursor.js'
+import { atEnd, find } from '../cursor.js'
 import { takeName } from '../names.js'
 import { atNumber } from '../quantity.js'
 import { kitOf, kit as kitSlots, lotWords, putKitName, readLot, takeKitTemperature } from '../slots/kit.js'
 import { slots } from '../slots/numbers.js'
 import { flag, number, putNumber, state, takeNumber } from '../take.js'
 import { lexiconOf } from '../vocabulary.js'
-import type { Grammar, Meaning, Vocabulary, Walk } from '../walk.js'
+import type { Grammar, Heard, Meaning, Vocabulary, Walk } from '../walk.js'
 
 /** `box` or `box 30`: where the kit stands, and how warm it is there. */
 function place(where: Place): Meaning['read'] {
@@ -18,6 +18,25 @@ function place(where: Place): Meaning['read'] {
   }
 }
 
+function resinNamed(walk: Walk): boolean {
+  return !atEnd(walk) && find(walk, walk.lexicon)?.label === 'resin'
+}
+
+/** `left 20 12 %`: of iso and of resin, in this order, or each by its name. */
+function left(walk: Walk, heard: Heard): void {
+  const parts = [
+    ['iso', 'isoLeftPct'],
+    ['resin', 'resinLeftPct']
+  ] as const
+  for (const [label, key] of resinNamed(walk) ? parts.toReversed() : parts) {
+    const named = atEnd(walk) ? null : find(walk, walk.lexicon)
+    if (named?.label === label) walk.pos = named.end
+    const slot = { ...slots.left, label: `left ${label}` }
+    putNumber(walk, { raw: heard.raw, label: slot.label }, key, slot, takeNumber(walk, slot, heard))
+  }
+  walk.numbered = heard
+}
+
 export const kitVocabulary: Vocabulary = {
   ...kitSlots,
   box: { words: { en: 'box warm_box', es: 'caja caja_caliente', fr: 'caisse caisson caisson_chauffant' }, read: place('box') },
@@ -25,6 +44,7 @@ export const kitVocabulary: Vocabulary = {
   deck: { words: { en: 'deck', es: 'cubierta', fr: 'toiture' }, read: place('deck') },
   lot: { words: lotWords, read: readLot },
   used: { words: { en: 'used', es: 'usad(o,a,os,as)', fr: 'utilisé(,e,s,es)' }, read: number(slots.used, 'usedM2') },
+  left: { words: { en: 'left remaining', es: 'qued(a,an) resto', fr: 'reste restant(,e,s,es)' }, read: left },
   empty: { words: { en: 'empty', es: 'vací(o,a,os,as)', fr: 'vide(,s)' }, read: flag({ empty: true }) }
 }
 

@@ -1,4 +1,5 @@
 import type { Instant } from '../../instant.js'
+import type { PartsLeft } from '../../kits/yield.js'
 import type { KitData, Place } from '../data.js'
 import type { Noted, Step } from './noted.js'
 
@@ -19,6 +20,10 @@ export interface KitState {
   readonly lot: string | null
   readonly usedM2: number
   readonly empty: boolean
+  /** Absent while it is not. */
+  readonly emptiedAt?: Instant
+  /** Absent while nothing of it was said. */
+  readonly left?: Noted<PartsLeft>
   readonly foam: Noted<NonNullable<KitData['foam']>> | null
 }
 
@@ -60,6 +65,13 @@ export function stepKit(state: KitState, step: Step): KitState {
     lot: said.lot ?? state.lot,
     usedM2: state.usedM2 + (said.usedM2 ?? 0),
     empty: said.empty ?? state.empty,
-    foam: note(said.foam, state.foam)
+    foam: note(said.foam, state.foam),
+    ...(said.empty === true && state.emptiedAt === undefined ? { emptiedAt: step.at } : {}),
+    ...leftOf(said, step)
   }
+}
+
+function leftOf({ isoLeftPct, resinLeftPct }: KitData, { at, seq }: Step): Pick<KitState, 'left'> {
+  if (isoLeftPct === undefined || resinLeftPct === undefined) return {}
+  return { left: { value: { isoPct: isoLeftPct, resinPct: resinLeftPct }, at, seq } }
 }
