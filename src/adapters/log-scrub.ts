@@ -42,12 +42,12 @@ function scrub(value: unknown, depth: number): unknown {
   )
 }
 
-export function scrubText(text: string): string {
+function scrubText(text: string): string {
   return cuts.reduce((left, [found, put]) => left.replace(found, put), text.slice(0, longest))
 }
 
 /** Of an error its kind, its code, what it says and where: none of the other members that drivers and clients put on theirs. */
-export function errorFields(error: unknown, depth = 3): Fields {
+function errorFields(error: unknown, depth = 3): Fields {
   if (!(error instanceof Error)) return { message: scrubText(String(error)) }
   const { code, errcode, cause } = error as Error & { readonly code?: unknown; readonly errcode?: unknown }
   return {

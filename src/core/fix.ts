@@ -1,5 +1,5 @@
 /** Of mending and closing up. */
-export const closingFixes = [
+const closingFixes = [
   'test:bond',
   'wait:cured',
   'state:bond',

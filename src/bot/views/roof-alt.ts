@@ -26,7 +26,7 @@ export function roofLine({ layout, lang, units }: RoofDrawing, { roofPicture }: 
 }
 
 /** What is counted on a drawing: what there is none of is left out. */
-export function roofCounts({ layout, voids }: RoofDrawing, { roofPicture }: Text): readonly string[] {
+function roofCounts({ layout, voids }: RoofDrawing, { roofPicture }: Text): readonly string[] {
   const counts = [
     [layout.rolls.length, roofPicture.rolls],
     [layout.joints.length, roofPicture.joints],

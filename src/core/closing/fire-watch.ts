@@ -4,7 +4,7 @@ import { type DayState, weldedAt } from '../log/states/day.js'
 import type { WelderState } from '../log/states/welder.js'
 
 /** NFPA 51B as read second-hand: at least an hour after hot work ends. The permit decides. */
-export const defaultWatchMin = 60
+const defaultWatchMin = 60
 
 export interface FireWatch {
   /** `unsigned`: its time is over and nobody has said that it was kept to the end. */

@@ -12,7 +12,7 @@ export function kitOpenTimeS(substrateC: number, kit: Pick<KitState, 'foam'>, sh
 }
 
 /** Seconds of the last test spray over those of the sheet on its substrate; null when it does not hold here. */
-export function foamScale(substrateC: number, { foam }: Pick<KitState, 'foam'>, sheet: LimitsSheet): number | null {
+function foamScale(substrateC: number, { foam }: Pick<KitState, 'foam'>, sheet: LimitsSheet): number | null {
   const test = foam?.value
   if (!test || test.gelS === undefined || test.substrateC === undefined) return null
   if (!(Math.abs(test.substrateC - substrateC) <= foamHoldsK)) return null

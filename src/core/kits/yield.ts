@@ -1,7 +1,7 @@
 import type { Instant } from '../instant.js'
 
 /** Points of what is left by which the two parts of a kit may differ before the ratio is off. Common practice, no source. */
-export const unevenPct = 5
+const unevenPct = 5
 
 /** What is left of each part of a kit, % of full. */
 export interface PartsLeft {

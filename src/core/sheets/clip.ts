@@ -11,7 +11,7 @@ export function intersection(subject: Region, clip: Region): Region {
   return subject.length === 0 || clip.length === 0 ? [] : run(ClipType.Intersection, subject, clip)
 }
 
-export function difference(subject: Region, clip: Region): Region {
+function difference(subject: Region, clip: Region): Region {
   return subject.length === 0 ? [] : run(ClipType.Difference, subject, clip)
 }
 

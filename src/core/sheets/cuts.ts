@@ -39,7 +39,7 @@ export interface Plan {
 export type Order = 'offcuts' | 'full'
 
 /** Between the joints of neighbouring courses at least this. From memory, as the least practice. */
-export const leastStaggerMm = 300
+const leastStaggerMm = 300
 
 /** No sheet of a joined course is shorter: two strips need room beside each other. Invented. */
 const leastSheetMm = 1000

@@ -12,7 +12,7 @@ export type OutlineProblem =
   | { readonly what: 'outside' | 'within-opening'; readonly ring: number; readonly other: number }
 
 /** What is laid out at all: farther or more would not be answered in time. */
-export const outlineMost = { corners: 10_000, areaM2: 100_000, sideM: 1000 } as const
+const outlineMost = { corners: 10_000, areaM2: 100_000, sideM: 1000 } as const
 
 const shortestMm = 10
 const leastMm2 = 1e4

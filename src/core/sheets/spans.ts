@@ -5,7 +5,7 @@ import { ringsOf } from './polygon.js'
 export type Span = readonly [from: number, to: number]
 
 /** Where the line at a height lies inside polygons, left to right (even-odd rule). */
-export function spansAt(region: Region, yMm: number): readonly Span[] {
+function spansAt(region: Region, yMm: number): readonly Span[] {
   const crossings = region
     .flatMap(ringsOf)
     .flatMap((ring) => ring.map((from, i) => crossing(from, ring[(i + 1) % ring.length] as Point, yMm)))

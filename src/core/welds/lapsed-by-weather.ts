@@ -2,7 +2,7 @@ import type { LapsedBy, WelderFact } from '../facts.js'
 import type { Instant } from '../instant.js'
 
 /** What the weather does to a clearance by itself, the half-day among it: nobody on the roof has to have done anything. */
-export const weatherLapses = ['half-day', 'air', 'sheet', 'wind', 'cloud', 'rain'] as const satisfies readonly LapsedBy[]
+const weatherLapses = ['half-day', 'air', 'sheet', 'wind', 'cloud', 'rain'] as const satisfies readonly LapsedBy[]
 export type WeatherLapse = (typeof weatherLapses)[number]
 
 /** A clearance that the weather lapsed: whose, by what, and of which coupon. */

@@ -131,7 +131,7 @@ function aboutOf({ entry }: LoggedLine, text: Text): string {
 const lateS = 60
 
 /** That an entry was undone or corrected, or logged at another time than it is dated. */
-export function notesOf({ entry, undoneBy, correctedBy }: LoggedLine, on: Gathered, how: How, text: Text): readonly string[] {
+function notesOf({ entry, undoneBy, correctedBy }: LoggedLine, on: Gathered, how: How, text: Text): readonly string[] {
   const [at, loggedAt] = [fromIso(entry.at), fromIso(entry.loggedAt)]
   const late = at !== null && loggedAt !== null && Math.abs(loggedAt - at) > lateS
   return [

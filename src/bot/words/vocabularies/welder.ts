@@ -6,6 +6,7 @@ import { atNumber, takeQuantity } from '../quantity.js'
 import { missing, Refused } from '../refused.js'
 import type { Said } from '../said.js'
 import { slotValue } from '../slot.js'
+import { by, takePerson } from '../slots/by.js'
 import { lotWords, readLot } from '../slots/kit.js'
 import { slots } from '../slots/numbers.js'
 import { handWords, peelWords, robotWords } from '../slots/peel.js'
@@ -16,25 +17,16 @@ import type { Quantity } from '../unit.js'
 import { lexiconOf } from '../vocabulary.js'
 import { type Heard, type Meaning, note, put, type Vocabulary, type Walk } from '../walk.js'
 
-/** A person: a name of letters, `@` before it or not, or a mention of the chat, of which only the id is kept. */
-const person = /^(?:<@[UW][A-Z0-9]{1,20}(?:\|[^<>]{0,80})?>|@?[\p{L}\p{M}\p{N}][\p{L}\p{M}\p{N}.'’_-]{0,39})$/u
-
-function personOf(token: string): string {
-  return /^<@([A-Z0-9]+)/.exec(token)?.[1] ?? token.replace(/^@/, '')
-}
-
 function putWelder(walk: Walk, heard: Heard, name: string): void {
   put(walk, heard, 'welder', name)
   note(walk, 'welder', name)
 }
 
-function who(key: 'by' | 'operator'): Meaning['read'] {
-  return (walk, heard) => {
-    const name = personOf(takeToken(walk, heard, person))
-    if (key === 'operator') put(walk, heard, 'event', 'operator', 'inconsistent')
-    put(walk, heard, key, name)
-    note(walk, heard.label, name)
-  }
+function readOperator(walk: Walk, heard: Heard): void {
+  const name = takePerson(walk, heard)
+  put(walk, heard, 'event', 'operator', 'inconsistent')
+  put(walk, heard, 'operator', name)
+  note(walk, heard.label, name)
 }
 
 function event(event: WelderData['event']): Meaning['read'] {
@@ -76,8 +68,8 @@ export const welderVocabulary: Vocabulary = {
   set: { words: { en: 'set', es: 'ajuste consigna', fr: 'consigne réglage' }, read: number(slots.set, 'setC') },
   speed: { words: { en: 'speed', es: 'velocidad', fr: 'vitesse' }, read: number(slots.weldSpeed, 'speedMMin') },
   thick: { words: { en: 'thick thickness', es: 'espesor grosor', fr: 'épaisseur' }, read: number(slots.thick, 'thicknessMm') },
-  by: { words: { en: 'by', es: 'por', fr: 'par' }, read: who('by') },
-  operator: { words: { en: 'operator', es: 'operador(,a)', fr: 'opérateur opératrice' }, read: who('operator') },
+  by,
+  operator: { words: { en: 'operator', es: 'operador(,a)', fr: 'opérateur opératrice' }, read: readOperator },
   lot: { words: lotWords, read: readLot },
   colour: { words: { en: 'colour color', es: 'color', fr: 'couleur teinte' }, read: readColour },
   old: { words: { en: 'old old_sheet', es: 'viej(o,a) lámina_vieja', fr: 'vieille ancien(,ne) ancienne_feuille' }, read: flag({ old: true }) },

@@ -1,12 +1,11 @@
-import { above, within } from '../../physics/range.js'
 import { partition } from './partition.js'
-import type { FlatRoof, ZoneStandard, ZonesOf } from './zone.js'
+import { type FlatRoof, refuseOutside, type ZoneStandard, type ZonesOf } from './zone.js'
 
 const names = ['3', '2', '1', '1′'] as const
 type Name = (typeof names)[number]
 
 /** 60 ft, exactly; gable and flat roofs to 7°. */
-const limits = { heightMaxM: 18.288, slopeMaxDeg: 7 }
+const heightMaxM = 18.288
 
 /**
  * Zones of a flat roof (> 0…10,000 m), h ≤ 60 ft: 2 is 0.6 h wide along the edges, 3 its L-shaped corners, 0.6 h along and 0.2 h
@@ -15,10 +14,7 @@ const limits = { heightMaxM: 18.288, slopeMaxDeg: 7 }
  */
 export function asceZones(roof: FlatRoof): ZonesOf<Name> {
   const { widthM, depthM, heightM } = roof
-  above('widthM', widthM, 0, 10_000)
-  above('depthM', depthM, 0, 10_000)
-  above('heightM', heightM, 0, Number.POSITIVE_INFINITY)
-  within('heightM', heightM, 0, limits.heightMaxM)
+  refuseOutside(roof, heightMaxM)
   const [narrow, wide] = [0.2 * heightM, 0.6 * heightM]
   const from = [narrow, wide, 2 * wide]
   const cuts = { x: [...from, ...from.map((cut) => widthM - cut)], y: [...from, ...from.map((cut) => depthM - cut)] }
@@ -38,7 +34,6 @@ function sorted(a: number, b: number): readonly [number, number] {
 export const asce: ZoneStandard = {
   title: 'ASCE 7-22',
   source: 'ASCE 7-22, figure 30.3-2A, h ≤ 60 ft, from memory',
-  limits,
-  zones: asceZones,
-  tooHigh: ({ heightM }) => !(heightM <= limits.heightMaxM)
+  heightMaxM: () => heightMaxM,
+  zones: asceZones
 }

@@ -1,19 +1,18 @@
-import { above, within } from '../../physics/range.js'
 import { partition } from './partition.js'
-import type { FlatRoof, OneWind, ZoneStandard, ZonesOf } from './zone.js'
+import { type FlatRoof, type OneWind, refuseOutside, type ZoneStandard, type ZonesOf } from './zone.js'
 
 const names = ['F', 'G', 'H', 'I'] as const
 type Name = (typeof names)[number]
 
 /** EN 1991-1-4:2005, 1.1: buildings up to 200 m; 7.2.3: flat is within ±5°. */
-const limits = { heightMaxM: 200, slopeMaxDeg: 5 }
+const heightMaxM = 200
 
 /**
  * The zones of one wind onto a side of length b of a flat roof b × d (> 0…10,000 m), h high (> 0…200 m): e = min(b, 2h), F e/4
  * along × e/10 deep at both ends, G between them, H on to e/2, I beyond. EN 1991-1-4:2005, figure 7.6. RangeError outside.
  */
 export function enOneWind(b: number, d: number, h: number): OneWind {
-  refuseOutside({ widthM: b, depthM: d, heightM: h })
+  refuseOutside({ widthM: b, depthM: d, heightM: h }, heightMaxM)
   const eM = Math.min(b, 2 * h)
   const [fAlongM, fDeepM, hDeepM] = [eM / 4, Math.min(eM / 10, d), Math.min(eM / 2, d)]
   const areasM2 = { F: 2 * fAlongM * fDeepM, G: (b - 2 * fAlongM) * fDeepM, H: b * (hDeepM - fDeepM), I: b * (d - hDeepM) }
@@ -52,17 +51,9 @@ function worse(a: Name, b: Name): Name {
   return names.indexOf(a) <= names.indexOf(b) ? a : b
 }
 
-function refuseOutside({ widthM, depthM, heightM }: FlatRoof): void {
-  above('widthM', widthM, 0, 10_000)
-  above('depthM', depthM, 0, 10_000)
-  above('heightM', heightM, 0, Number.POSITIVE_INFINITY)
-  within('heightM', heightM, 0, limits.heightMaxM)
-}
-
 export const en: ZoneStandard = {
   title: 'EN 1991-1-4',
   source: 'EN 1991-1-4:2005, 7.2.3 and figure 7.6; e = min(b, 2h)',
-  limits,
-  zones: enZones,
-  tooHigh: ({ heightM }) => !(heightM <= limits.heightMaxM)
+  heightMaxM: () => heightMaxM,
+  zones: enZones
 }

@@ -24,6 +24,6 @@ export function windZones(standard: ZoneStandardName, size: Omit<FlatRoof, 'heig
   if (heightM === null) return { kind: 'unknown', standard, missing: 'height' }
   const roof = { ...size, heightM }
   const by = zoneStandards[standard]
-  if (by.tooHigh(roof)) return { kind: 'engineer', standard, why: 'height' }
+  if (!(heightM <= by.heightMaxM(roof))) return { kind: 'engineer', standard, why: 'height' }
   return { kind: 'zones', standard, ...by.zones(roof) }
 }

@@ -1,12 +1,11 @@
-import { above, within } from '../../physics/range.js'
 import { partition } from './partition.js'
-import type { FlatRoof, ZoneStandard, ZonesOf } from './zone.js'
+import { type FlatRoof, refuseOutside, type ZoneStandard, type ZonesOf } from './zone.js'
 
 const names = ['c', 's', 'r'] as const
 type Name = (typeof names)[number]
 
 /** Low-rise: at most 20 m high, and lower than the smaller plan size; roofs to 7°. From memory. */
-const limits = { heightMaxM: 20, slopeMaxDeg: 7 }
+const lowRiseM = 20
 
 /** End-zone width z, m: the smaller of 10 % of the least plan size and 40 % of the height, at least 4 % of that size and 1 m. NBCC, from memory. */
 export function endZoneM({ widthM, depthM, heightM }: FlatRoof): number {
@@ -18,12 +17,9 @@ export function endZoneM({ widthM, depthM, heightM }: FlatRoof): number {
  * Zones of a low flat roof (> 0…10,000 m): corners c of z × z, edges s of width z, field r. NBCC low-rise figure for roofs to 7°,
  * from memory. RangeError outside, a roof that is no low-rise included.
  */
-export function nbccZones(roof: FlatRoof): ZonesOf<Name> {
-  const { widthM, depthM, heightM } = roof
-  above('widthM', widthM, 0, 10_000)
-  above('depthM', depthM, 0, 10_000)
-  above('heightM', heightM, 0, Number.POSITIVE_INFINITY)
-  within('heightM', heightM, 0, heightMaxM(roof))
+function nbccZones(roof: FlatRoof): ZonesOf<Name> {
+  const { widthM, depthM } = roof
+  refuseOutside(roof, heightMaxM(roof))
   const z = endZoneM(roof)
   const cuts = { x: [z, widthM - z], y: [z, depthM - z] }
   const zoneAt = (x: number, y: number): Name => {
@@ -35,13 +31,12 @@ export function nbccZones(roof: FlatRoof): ZonesOf<Name> {
 }
 
 function heightMaxM({ widthM, depthM }: FlatRoof): number {
-  return Math.min(limits.heightMaxM, widthM, depthM)
+  return Math.min(lowRiseM, widthM, depthM)
 }
 
 export const nbcc: ZoneStandard = {
   title: 'NBCC',
   source: 'NBCC, low-rise buildings, end-zone width and zones c, s, r for roofs to 7°, from memory; h ≤ 20 m and below the smaller plan size',
-  limits,
-  zones: nbccZones,
-  tooHigh: (roof) => !(roof.heightM <= heightMaxM(roof))
+  heightMaxM,
+  zones: nbccZones
 }

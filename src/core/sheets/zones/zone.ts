@@ -1,3 +1,5 @@
+import { above, within } from '../../physics/range.js'
+
 /** A rectangular roof: plan sizes and the height of the eaves above ground. */
 export interface FlatRoof {
   readonly widthM: number
@@ -35,18 +37,19 @@ export interface ZonesOf<Name extends string = string> {
   readonly parts: readonly ZonePart<Name>[]
 }
 
-/** What a standard holds for. */
-export interface ZoneLimits {
-  readonly heightMaxM: number
-  readonly slopeMaxDeg: number
-}
-
 export interface ZoneStandard {
   readonly title: string
   readonly source: string
-  readonly limits: ZoneLimits
-  /** Zones of a rectangle within the limits; sizes > 0, m. RangeError outside. */
+  /** The highest roof that the standard's figure holds for, m. */
+  heightMaxM(roof: FlatRoof): number
+  /** Zones of a rectangle no higher; sizes > 0…10,000 m. RangeError outside. */
   zones(roof: FlatRoof): ZonesOf
-  /** Whether the height is beyond what the standard's figure holds for. */
-  tooHigh(roof: FlatRoof): boolean
+}
+
+/** RangeError for sizes that no figure is drawn for, and for a roof higher than a figure holds. */
+export function refuseOutside({ widthM, depthM, heightM }: FlatRoof, heightMaxM: number): void {
+  above('widthM', widthM, 0, 10_000)
+  above('depthM', depthM, 0, 10_000)
+  above('heightM', heightM, 0, Number.POSITIVE_INFINITY)
+  within('heightM', heightM, 0, heightMaxM)
 }
