@@ -3,17 +3,17 @@ import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import { rank, worst } from '../outcome.js'
 import type { RuleId } from '../rules/index.js'
-import { coldC } from '../rules/sheet-relaxed.js'
+import { relaxingMin } from '../rules/sheet-relaxed.js'
 import type { DeckDay } from './deck-day.js'
 import type { Moment, Quarter } from './quarters.js'
 
 /**
  * Not before the deck is dry and sheets have relaxed on it; null where it is dry from the start, or nobody knows. A day that is cold
- * at its coldest, which is when decks dry, takes the longer time.
+ * at its coldest, which is when decks dry, or whose air nobody knows, takes the longer time.
  */
-export function sprayFrom({ dryAt }: DeckDay, coldestC: number | null, { sheet }: LimitsSheet): Instant | null {
+export function sprayFrom({ dryAt }: DeckDay, coldestC: number | null, sheet: LimitsSheet): Instant | null {
   if (dryAt === null) return null
-  return dryAt + (coldestC !== null && coldestC < coldC ? sheet.relaxColdMin : sheet.relaxMin) * 60
+  return dryAt + relaxingMin(coldestC, sheet) * 60
 }
 
 /** The quarters of spraying as the deck lets them be: what is seen of them, and what counts for windows. */

@@ -5,7 +5,12 @@ import { minutesSince } from './minutes-since.js'
 import type { Rule } from './rule.js'
 
 /** Below this air temperature a sheet relaxes slowly. */
-export const coldC = 10
+const coldC = 10
+
+/** How long an unrolled sheet has to lie, min: the longer time where it is cold, or nobody knows. */
+export function relaxingMin(airC: number | null, { sheet }: LimitsSheet): number {
+  return airC !== null && airC >= coldC ? sheet.relaxMin : sheet.relaxColdMin
+}
 
 export const sheetRelaxed: Rule = {
   judges: { spray: 'checklist' },
@@ -26,8 +31,6 @@ export const sheetRelaxed: Rule = {
 }
 
 function hasLain(facts: Facts, sheet: LimitsSheet): boolean {
-  const airC = facts.airC.value
-  const needMin = airC !== null && airC >= coldC ? sheet.sheet.relaxMin : sheet.sheet.relaxColdMin
   const lainMin = minutesSince(facts.sheetState.at, facts.at)
-  return lainMin !== null && lainMin >= needMin
+  return lainMin !== null && lainMin >= relaxingMin(facts.airC.value, sheet)
 }

@@ -11,10 +11,6 @@ export function intersection(subject: Region, clip: Region): Region {
   return subject.length === 0 || clip.length === 0 ? [] : run(ClipType.Intersection, subject, clip)
 }
 
-function difference(subject: Region, clip: Region): Region {
-  return subject.length === 0 ? [] : run(ClipType.Difference, subject, clip)
-}
-
 export function union(subject: Region): Region {
   return subject.length === 0 ? [] : run(ClipType.Union, subject, [])
 }

@@ -89,14 +89,15 @@ describe('the plan of a day', () => {
     expect(plan(day([hours(6, 14)]), 10).fits?.areaM2).toBeCloseTo((240 - 55) / 1.020681231, 2)
   })
 
-  test('not before the deck is dry and sheets have relaxed on it: 30 min, 60 on a cold day', () => {
+  test('not before the deck is dry and sheets have relaxed on it: 30 min, 60 on a cold day or one of unknown air', () => {
     const wetUntil8 = roofOf((hour) => hour < 8)
-    const found = plan(day([hours(6, 14)]), 4, emptyMemory(), sheet(), wetUntil8)
+    const found = plan({ ...day([hours(6, 14)]), airC: { min: 12, max: 20 } }, 4, emptyMemory(), sheet(), wetUntil8)
     expect(found.firstSprayAt).toBe(zero + 8.5 * 3600)
     expect(found.deck.dryAt).toBe(zero + 8 * 3600)
     expect(found.fits?.areaM2).toBeCloseTo((330 - 55) / 1.020681231, 2)
     const cold = { ...day([hours(6, 14)]), airC: { min: 9, max: 20 } }
     expect(plan(cold, 4, emptyMemory(), sheet(), wetUntil8).firstSprayAt).toBe(zero + 9 * 3600)
+    expect(plan(day([hours(6, 14)]), 4, emptyMemory(), sheet(), wetUntil8).firstSprayAt).toBe(zero + 9 * 3600)
     // Dry before the hours begin: they do.
     expect(plan(day([hours(10, 14)]), 4, emptyMemory(), sheet(), wetUntil8).firstSprayAt).toBe(zero + 10 * 3600)
   })

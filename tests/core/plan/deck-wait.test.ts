@@ -86,11 +86,11 @@ describe('spraying waits for the deck', () => {
     expect(look(roofWith((hour) => (hour <= 5.5 ? [0.1, 0.01] : [0, 0]))).sprayFromAt).toBeNull()
   })
 
-  test('on a cold day sheets take an hour to relax', () => {
+  test('on a cold day, or one whose air nobody knows, sheets take an hour to relax', () => {
     const dryAt = midnight + 8 * 3600
     expect(sprayFrom({ dryAt, dewFromAt: null }, 9.9, sheet())).toBe(dryAt + 3600)
     expect(sprayFrom({ dryAt, dewFromAt: null }, 10, sheet())).toBe(dryAt + 1800)
-    expect(sprayFrom({ dryAt, dewFromAt: null }, null, sheet())).toBe(dryAt + 1800)
+    expect(sprayFrom({ dryAt, dewFromAt: null }, null, sheet())).toBe(dryAt + 3600)
     expect(sprayFrom({ dryAt: null, dewFromAt: null }, 5, sheet())).toBeNull()
   })
 })
