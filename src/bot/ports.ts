@@ -2,6 +2,7 @@ import type { Instant } from '../core/instant.js'
 import type { LimitsSheet } from '../core/limits/sheet.js'
 import type { Draft, Entry, Json } from '../core/log/entry.js'
 import type { SiteKey, SiteSettings } from '../core/site.js'
+import type { Alerts } from '../core/weather/alert.js'
 import type { Forecast } from '../core/weather/forecast.js'
 import type { Lang, Units } from './answer.js'
 
@@ -157,6 +158,8 @@ export interface Store {
 export interface Weather {
   /** The newest forecast kept for the place as of an instant, with the hours before it that were kept; null when there is none. */
   at(place: { lat: number; lon: number; zone: string; invented: boolean }, now: Instant): Promise<Forecast | null>
+  /** What the services that warn of weather say for the place, as it was kept; null, or no such function: none covers it. */
+  alerts?(place: { lat: number; lon: number; invented: boolean }, now: Instant): Promise<Alerts | null>
 }
 
 /** The limits sheets in use. */

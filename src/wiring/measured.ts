@@ -1,5 +1,6 @@
 import { type Metrics, secondsSince } from '../adapters/http/metrics.js'
 import type { OpenStore } from '../adapters/terminal/tools.js'
+import type { AlertSource } from '../adapters/weather/alert-source.js'
 import type { LiveSource } from '../adapters/weather/live-source.js'
 import type { Talk } from '../bot/talk/talk.js'
 
@@ -43,17 +44,21 @@ export type Counted = (source: string, how: 'fresh' | 'unchanged' | 'down') => v
 
 /** A weather source, with its answers counted. */
 export function measuredSource(source: LiveSource, counted: Counted): LiveSource {
-  return {
-    ...source,
-    fetch: async (...args) => {
-      try {
-        const fetched = await source.fetch(...args)
-        counted(source.name, fetched.kind)
-        return fetched
-      } catch (error) {
-        counted(source.name, 'down')
-        throw error
-      }
-    }
+  return { ...source, fetch: (...args) => counting(source.name, counted, () => source.fetch(...args)) }
+}
+
+/** A source of alerts, counted under a name of its own. */
+export function measuredAlerts(source: AlertSource, counted: Counted): AlertSource {
+  return { ...source, fetch: (...args) => counting(`${source.name}-alerts`, counted, () => source.fetch(...args)) }
+}
+
+async function counting<Got extends { readonly kind: 'fresh' | 'unchanged' }>(name: string, counted: Counted, ask: () => Promise<Got>): Promise<Got> {
+  try {
+    const fetched = await ask()
+    counted(name, fetched.kind)
+    return fetched
+  } catch (error) {
+    counted(name, 'down')
+    throw error
   }
 }

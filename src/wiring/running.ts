@@ -2,7 +2,6 @@ import { createMetrics, type Metrics } from '../adapters/http/metrics.js'
 import type { Installations } from '../adapters/store/installations.js'
 import { outboxTable } from '../adapters/store/outbox-table.js'
 import type { OpenStore } from '../adapters/terminal/tools.js'
-import type { LiveWeather } from '../adapters/weather/live.js'
 import type { Outbox, Slots } from '../bot/chat-ports.js'
 import type { Ports } from '../bot/context.js'
 import type { Weather } from '../bot/ports.js'
@@ -16,7 +15,7 @@ import { measuredStore } from './measured.js'
 import { createReadiness, type Readiness } from './readiness.js'
 import { readings } from './readings.js'
 import type { Wired } from './tools.js'
-import { choiceOf, liveFrom, weatherOf } from './weather.js'
+import { choiceOf, type Live, liveFrom, weatherOf } from './weather.js'
 
 /** The workspace of terminal and local room. */
 export const local = 'local'
@@ -33,7 +32,7 @@ export interface Running {
   readonly book: Installations | null
   readonly ports: Ports
   readonly now: () => Instant
-  readonly live: LiveWeather
+  readonly live: Live
   readonly metrics: Metrics
   readonly readiness: Readiness
   /** Set when the chat is open. */
@@ -59,7 +58,8 @@ export async function prepare(config: Config, wired: Wired): Promise<Running> {
     (what, message) => wired.log.warn(what, message),
     (source, how) => {
       metrics.weather(source, how)
-      readiness.asked(how)
+      // Answers hang on forecasts; alerts are said to be not known.
+      if (!source.endsWith('-alerts')) readiness.asked(how)
     }
   )
   const report: Ports['report'] = (error, context) => {

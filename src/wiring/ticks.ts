@@ -1,8 +1,10 @@
 import { secondsSince } from '../adapters/http/metrics.js'
 import { channelIdOf } from '../adapters/room/index.js'
+import { cellOf } from '../adapters/weather/weather-store.js'
 import type { Chat } from '../bot/chat-ports.js'
 import { exported } from '../bot/papers/record/export.js'
 import { tick } from '../bot/posts/tick.js'
+import { lookAgain } from '../bot/posts/watch-tick.js'
 import type { Instant } from '../core/instant.js'
 import { places, type Running } from './running.js'
 
@@ -55,9 +57,13 @@ async function oneTick(running: Running, chat: Chat, stopping: Readonly<Stopping
   metrics.posted('skipped', skipped.length)
 }
 
+/** Where other alerts are in force than before, the watch looks at once. */
 async function refreshAll(running: Running, stopping: Readonly<Stopping>, at: Instant): Promise<void> {
-  const { live, now } = running
+  const { live, now, looked } = running
   const began = now()
-  const open = (await places(running)).flatMap(({ settings }) => (settings.closed || settings.invented ? [] : [settings]))
-  await live.refreshAll(open, at, () => stopping.is || now() - began >= refreshS)
+  const enough = () => stopping.is || now() - began >= refreshS
+  const sites = (await places(running)).filter(({ settings }) => !settings.closed && !settings.invented)
+  const open = sites.map(({ settings }) => settings)
+  const [changed] = await Promise.all([live.refreshAlerts(open, at, enough), live.refreshAll(open, at, enough)])
+  for (const { key, settings } of sites) if (changed.has(cellOf(settings.lat, settings.lon))) lookAgain(looked, key)
 }

@@ -10,11 +10,10 @@ import type { Database } from '../adapters/store/schema.js'
 import { createStore } from '../adapters/store/store.js'
 import { Stop, type Terminal } from '../adapters/terminal/io.js'
 import type { OpenStore, Tools } from '../adapters/terminal/tools.js'
-import type { LiveWeather } from '../adapters/weather/live.js'
 import type { Config } from '../config.js'
 import { outlineFrom } from './outline.js'
 import { draw } from './papers.js'
-import { choiceOf, liveFrom, refreshedFirst, weatherOf } from './weather.js'
+import { choiceOf, type Live, liveFrom, refreshedFirst, weatherOf } from './weather.js'
 
 /** What the subcommands get, with what the server needs besides. */
 export interface Wired extends Tools {
@@ -39,8 +38,8 @@ export function wire(config: Config, terminal: Terminal, server: boolean): Wired
     return store
   }
   // One for all questions of a stream: it knows which sources are down.
-  const lives = new WeakMap<Database, LiveWeather>()
-  const liveOf = (database: Database): LiveWeather => {
+  const lives = new WeakMap<Database, Live>()
+  const liveOf = (database: Database): Live => {
     const live = lives.get(database) ?? liveFrom(config, database, (what, message) => log.warn(what, message))
     lives.set(database, live)
     return live

@@ -16,6 +16,8 @@ export interface Tables {
   readonly forecasts: ForecastTable
   readonly hours: HourTable
   readonly installations: InstallationTable
+  readonly alerts: AlertTable
+  readonly turns: TurnTable
 }
 
 export interface SiteTable {
@@ -128,6 +130,23 @@ export interface HourTable {
   readonly at: number
   /** JSON. */
   readonly hour: string
+}
+
+export interface AlertTable {
+  readonly workspace: string
+  readonly cell: string
+  readonly source: string
+  readonly fetched_at: number
+  readonly expires_at: number
+  readonly note: string | null
+  /** JSON; `null`: the source does not cover the place. */
+  readonly alerts: string
+}
+
+export interface TurnTable {
+  readonly workspace: string
+  readonly what: string
+  readonly until: number
 }
 
 export interface InstallationTable {

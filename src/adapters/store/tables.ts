@@ -17,7 +17,9 @@ export const tableKeys: Keys = {
   people: ['workspace', 'person'],
   forecasts: ['workspace', 'cell', 'source'],
   hours: ['workspace', 'cell', 'at'],
-  installations: ['workspace']
+  installations: ['workspace'],
+  alerts: ['workspace', 'cell', 'source'],
+  turns: ['workspace', 'what']
 }
 
 export const tableNames = Object.keys(tableKeys) as readonly TableName[]

@@ -17,5 +17,8 @@ export function sampleWeather(): Weather {
 /** The invented week for invented places, `weather` for all others. */
 export function sampleWhereInvented(weather: Weather): Weather {
   const sample = sampleWeather()
-  return { at: (place, now) => (place.invented ? sample : weather).at(place, now) }
+  return {
+    at: (place, now) => (place.invented ? sample : weather).at(place, now),
+    alerts: async (place, now) => (place.invented ? null : ((await weather.alerts?.(place, now)) ?? null))
+  }
 }

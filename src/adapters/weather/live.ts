@@ -1,12 +1,12 @@
 import type { Weather } from '../../bot/ports.js'
 import { type Instant, toIso } from '../../core/instant.js'
 import { ageOf } from '../../core/weather/lookup.js'
+import { cellRounds, type Place } from './cells.js'
 import type { Fetched, LiveSource } from './live-source.js'
 import { newest } from './newest.js'
 import { SourceDown } from './source-down.js'
+import type { Turns } from './turns.js'
 import { cellOf, type FetchedForecast, type WeatherStore } from './weather-store.js'
-
-export type Place = Parameters<Weather['at']>[0]
 
 /** `kept`: what is there has not expired. `down`: no source could be asked or answered. */
 export type Refreshed = 'fresh' | 'unchanged' | 'kept' | 'down'
@@ -24,7 +24,7 @@ export interface LiveWeather extends Weather {
 export interface LiveOptions {
   /** In the order in which they are asked. */
   readonly sources: readonly LiveSource[]
-  readonly store: WeatherStore
+  readonly store: WeatherStore & Turns
   /** For the operator's log: a source that is down, or one that says that it soon will be. */
   readonly note: (what: { readonly source: string; readonly retryAt: string | null }, message: string) => void
 }
@@ -37,7 +37,6 @@ export function liveWeather(options: LiveOptions): LiveWeather {
   const { sources, store } = options
   // Only spares a source that is down; the answers themselves are kept in the store.
   const pausedUntil = new Map<string, Instant>()
-  const nextAt = new Map<string, Instant>()
   const refresh = async (place: Place, now: Instant): Promise<Refreshed> => {
     let best: Refreshed = 'down'
     for (const source of sources.filter((one) => one.covers(place.lat, place.lon))) {
@@ -47,42 +46,17 @@ export function liveWeather(options: LiveOptions): LiveWeather {
     }
     return best
   }
+  const round = cellRounds({ what: 'forecast', atOnce, cellS, turns: store, refresh })
   return {
     at: (place, now) => newest(sources, store, cellOf(place.lat, place.lon), now),
     refresh,
-    refreshAll: (places, now, enough) => refreshCells(refresh, nextAt, places, now, enough)
+    refreshAll: async (places, now, enough) => (await round(places, now, enough)).size
   }
 }
 
-/** Cells asked for at once: the services want few connections. Source: common practice, no source. */
+/** Source: common practice, no source. */
 const atOnce = 8
-/** A cell is asked for again after so long, s: sooner where nothing was to be had. */
 const cellS = { had: 3600, down: 300 } as const
-
-async function refreshCells(
-  refresh: LiveWeather['refresh'],
-  nextAt: Map<string, Instant>,
-  places: readonly Place[],
-  now: Instant,
-  enough: () => boolean
-): Promise<number> {
-  const cells = new Map(places.map((place) => [cellOf(place.lat, place.lon), place]))
-  for (const cell of nextAt.keys()) if (!cells.has(cell)) nextAt.delete(cell)
-  // A turn that lies farther ahead than any wait was set before the clock went back.
-  const due = [...cells].filter(([cell]) => !((nextAt.get(cell) ?? now) > now && (nextAt.get(cell) ?? now) <= now + cellS.had))
-  due.sort(([a], [b]) => (nextAt.get(a) ?? 0) - (nextAt.get(b) ?? 0))
-  let asked = 0
-  async function worker(): Promise<void> {
-    for (let one = due.shift(); one !== undefined && !enough(); one = due.shift()) {
-      const [cell, place] = one
-      asked += 1
-      const refreshed = await refresh(place, now)
-      nextAt.set(cell, now + (refreshed === 'down' ? cellS.down : cellS.had))
-    }
-  }
-  await Promise.all(Array.from({ length: atOnce }, worker))
-  return asked
-}
 
 const worth: Readonly<Record<Refreshed, number>> = { fresh: 3, unchanged: 2, kept: 1, down: 0 }
 

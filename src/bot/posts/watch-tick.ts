@@ -63,7 +63,12 @@ function dueForLook(now: Instant, sites: readonly Watched[], looked: Looked | nu
   return [...due].sort((a, b) => lastAt(a) - lastAt(b))
 }
 
-function nameOf({ key }: Watched): string {
+/** Has a site looked at in the next tick, whenever it was last. */
+export function lookAgain(looked: Looked, key: SiteKey): void {
+  looked.delete(nameOf({ key }))
+}
+
+function nameOf({ key }: Pick<Watched, 'key'>): string {
   return `${key.workspace} ${key.site}`
 }
 

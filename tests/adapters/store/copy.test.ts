@@ -54,6 +54,11 @@ async function full(database: Database): Promise<void> {
   const forecast = { ...cell, source: 'met', fetched_at: at, issued_at: at, expires_at: at, last_modified: null, forecast: '{}' }
   await database.write.insertInto('forecasts').values(forecast).execute()
   await database.write.insertInto('installations').values({ workspace: 'T1', sealed: 'v1.x', installed_at: at }).execute()
+  await database.write
+    .insertInto('alerts')
+    .values({ ...cell, source: 'nws', fetched_at: at, expires_at: at, note: null, alerts: '[]' })
+    .execute()
+  await database.write.insertInto('turns').values({ workspace: '*', what: 'forecast 50.00,8.00', until: at }).execute()
 }
 
 async function base(database: Database) {

@@ -1,4 +1,6 @@
+import type { AlertSource } from '../alert-source.js'
 import type { LiveSource } from '../live-source.js'
+import { fetchNwsAlerts } from './alerts.js'
 import { fetchNws, nwsUrl } from './index.js'
 
 export interface NwsOptions {
@@ -28,7 +30,22 @@ export function nwsSource(options: NwsOptions): LiveSource {
   const baseUrl = options.baseUrl ?? nwsUrl
   return {
     name: 'nws',
-    covers: (lat, lon) => boxes.some(([south, north, west, east]) => lat >= south && lat <= north && lon >= west && lon <= east),
+    covers: inBoxes,
     fetch: (lat, lon, note, now) => fetchNws({ baseUrl, contact, version, fetch, lat, lon, note, now })
   }
+}
+
+/** The same service as a source of alerts. */
+export function nwsAlerts(options: NwsOptions): AlertSource {
+  const { contact, version } = options
+  const baseUrl = options.baseUrl ?? nwsUrl
+  return {
+    name: 'nws',
+    covers: inBoxes,
+    fetch: (lat, lon, note, now) => fetchNwsAlerts({ baseUrl, contact, version, fetch, lat, lon, note, now })
+  }
+}
+
+function inBoxes(lat: number, lon: number): boolean {
+  return boxes.some(([south, north, west, east]) => lat >= south && lat <= north && lon >= west && lon <= east)
 }

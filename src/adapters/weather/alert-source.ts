@@ -1,0 +1,38 @@
+import type { Instant } from '../../core/instant.js'
+import type { Alert } from '../../core/weather/alert.js'
+
+export interface FreshAlerts {
+  readonly kind: 'fresh'
+  /** Null: the service does not cover the place. */
+  readonly all: readonly Alert[] | null
+  /** Before this instant the source must not be asked again. */
+  readonly expiresAt: Instant
+  /** What the source wants to be handed at the next fetch; null: nothing. */
+  readonly note: string | null
+}
+
+export type FetchedAlerts = FreshAlerts | { readonly kind: 'unchanged'; readonly expiresAt: Instant }
+
+/** A source of alerts that can be asked over the network. */
+export interface AlertSource {
+  readonly name: string
+  readonly covers: (lat: number, lon: number) => boolean
+  /** Throws SourceDown where there is no answer to be had. `note` is what the answer kept came with. */
+  readonly fetch: (lat: number, lon: number, note: string | null, now: Instant) => Promise<FetchedAlerts>
+}
+
+/** The last answer of a source for a cell, as it is kept. */
+export interface KeptAlerts {
+  /** When the source last said so. */
+  readonly fetchedAt: Instant
+  readonly expiresAt: Instant
+  readonly note: string | null
+  /** Null: the service does not cover the place. */
+  readonly all: readonly Alert[] | null
+}
+
+/** Where alerts are kept. A cell is a key from `cellOf`. */
+export interface AlertStore {
+  alerts(cell: string, source: string): Promise<KeptAlerts | null>
+  saveAlerts(cell: string, source: string, kept: KeptAlerts): Promise<void>
+}
