@@ -25,6 +25,11 @@ export async function handle(ask: Ask, ports: Ports): Promise<Replied> {
   return drawn(reply, papers, ports)
 }
 
+/** The reply alone, with nothing drawn: for those who only look. */
+export async function replyOnly(ask: Ask & { readonly log: false }, ports: Ports): Promise<Reply> {
+  return (await answer(ask, ports)).reply
+}
+
 /** A reply and what is to be drawn for it, which is done when nothing is held any more. */
 interface Answered {
   readonly reply: Reply

@@ -10,6 +10,7 @@ import { within } from '../adapters/slack/work.js'
 import { startTicker, type TickerPorts } from '../adapters/ticker.js'
 import type { Places } from '../bot/talk/asks.js'
 import { createTalk } from '../bot/talk/create-talk.js'
+import { whatIf } from '../bot/talk/what-if.js'
 import { texts } from '../bot/text/index.js'
 import type { Config, SlackChoice } from '../config.js'
 import { measuredTalk } from './measured.js'
@@ -90,6 +91,8 @@ async function openRoom(running: Running): Promise<InChat> {
     base: () => base,
     now: Date.now,
     sites: () => roomSites(running),
+    lang: config.SEAMHAND_LANG,
+    whatIf: (asked) => whatIf({ ...asked, workspace: local }, ports),
     log: (message, fields) => wired.log.warn(fields, message)
   })
   const handlers = [...forOperators(running), events(() => slack), room.handle]

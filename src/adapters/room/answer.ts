@@ -5,7 +5,8 @@ import { tellOfChange, tellOfMessage } from './events.js'
 import { botMessage, isRefused, notice } from './post.js'
 import type { HookTarget } from './tickets.js'
 import type { Loose } from './types.js'
-import type { World } from './world.js'
+import { roomSays } from './words/index.js'
+import { roomLang, type World } from './world.js'
 
 /** The body of a command's reply: an object, or bare text. Nothing for an empty one. */
 export function replyBody(body: string): Loose | null {
@@ -47,5 +48,10 @@ function showTyped(world: World, target: HookTarget): void {
 
 export function tellRefused(world: World, target: HookTarget, refused: Refused): void {
   world.settings.log('an answer was refused', { error: refused.error, messages: refused.messages })
-  notice(world, target.channel, target.user, `The answer was refused: ${[refused.error, ...refused.messages].join(' ')}`)
+  notice(
+    world,
+    target.channel,
+    target.user,
+    roomSays(roomLang(world, null, target.user), 'refused', { why: [refused.error, ...refused.messages].join(' ') })
+  )
 }

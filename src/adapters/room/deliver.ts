@@ -2,6 +2,7 @@ import { createHmac } from 'node:crypto'
 import { request } from 'node:http'
 import type { Settings } from './settings.js'
 import type { Loose } from './types.js'
+import { type RoomLang, roomSays } from './words/index.js'
 
 /** What the app answered in time, or why there is no answer. */
 export type Delivered =
@@ -58,10 +59,10 @@ export function createDeliver(settings: Settings): Deliver {
 }
 
 /** What a person is told when the app gave no good answer; null when it did. */
-export function failureOf(delivered: Delivered, deadlineMs: number): string | null {
-  if (delivered.kind === 'silence') return `no answer within ${deadlineMs / 1000} s`
-  if (delivered.kind === 'broken') return `no connection to the app (${delivered.why})`
-  return delivered.status >= 200 && delivered.status < 300 ? null : `the app answered ${delivered.status}`
+export function failureOf(delivered: Delivered, deadlineMs: number, lang: RoomLang): string | null {
+  if (delivered.kind === 'silence') return roomSays(lang, 'whySilent', { seconds: deadlineMs / 1000 })
+  if (delivered.kind === 'broken') return roomSays(lang, 'whyBroken', { why: delivered.why })
+  return delivered.status >= 200 && delivered.status < 300 ? null : roomSays(lang, 'whyStatus', { status: delivered.status })
 }
 
 /** An answer's JSON object; null for an empty one or anything else. */

@@ -4,7 +4,8 @@ import { failureOf } from './deliver.js'
 import { roomIds } from './people.js'
 import { shownMessage } from './shown.js'
 import type { Aside, Loose, RoomMessage } from './types.js'
-import { later, track, type World } from './world.js'
+import type { RoomLang } from './words/index.js'
+import { later, roomLang, track, type World } from './world.js'
 
 /** Sends an event, if the app subscribed to it; says by the second argument what went wrong at the first try. */
 export function sendEvent(world: World, subscription: string, event: Loose, aside: Aside | null, failed: (why: string) => void = () => {}): void {
@@ -21,15 +22,22 @@ export function sendEvent(world: World, subscription: string, event: Loose, asid
     authorizations: [{ enterprise_id: null, team_id: roomIds.team, user_id: roomIds.botUser, is_bot: true, is_enterprise_install: false }],
     ...(aside === null ? {} : { room: aside })
   })
-  track(world, attempt(world, body, 0, null, failed))
+  track(world, attempt(world, roomLang(world, aside), body, 0, null, failed))
 }
 
 /** The same body again and again, up to three retries, each with the service's two headers. */
-async function attempt(world: World, body: string, retry: number, reason: string | null, failed: (why: string) => void): Promise<void> {
+async function attempt(
+  world: World,
+  lang: RoomLang,
+  body: string,
+  retry: number,
+  reason: string | null,
+  failed: (why: string) => void
+): Promise<void> {
   const { deadlineMs, retryMs } = world.settings.timing
   const headers: Record<string, string> = reason === null ? {} : { 'x-slack-retry-num': String(retry), 'x-slack-retry-reason': reason }
   const delivered = await world.deliver('json', body, headers)
-  const failure = failureOf(delivered, deadlineMs)
+  const failure = failureOf(delivered, deadlineMs, lang)
   if (failure === null) return
   world.settings.log('an event was not taken', { retry, failure })
   if (retry === 0) failed(failure)
@@ -37,7 +45,7 @@ async function attempt(world: World, body: string, retry: number, reason: string
   const pause = retryMs[retry]
   if (stopped || pause === undefined) return
   const next = delivered.kind === 'silence' ? 'http_timeout' : delivered.kind === 'broken' ? 'connection_failed' : 'http_error'
-  later(world, pause, () => track(world, attempt(world, body, retry + 1, next, failed)))
+  later(world, pause, () => track(world, attempt(world, lang, body, retry + 1, next, failed)))
 }
 
 /** A message, or what became of one, as the app hears of it in a conversation it listens to. */

@@ -6,6 +6,7 @@ import { sendAsset, sendPage } from './page/index.js'
 import { pageKey } from './page-key.js'
 import { getChanges, getHome, getMessages, getSites, getViews, sendFile } from './routes/fetch.js'
 import { postHook, postTicket } from './routes/service.js'
+import { getWhatIf } from './routes/what-if.js'
 import { postClosed, postHome, postPress, postSay, postSubmit, postUpload, type Route } from './routes/write.js'
 import type { RoomOptions } from './types.js'
 import { createWorld, type World } from './world.js'
@@ -28,6 +29,7 @@ const routes: Readonly<Record<string, Route>> = {
   'GET /room/sites': getSites,
   'GET /room/home': getHome,
   'GET /room/views': getViews,
+  'GET /room/what-if': getWhatIf,
   'POST /room/press': postPress,
   'POST /room/submit': postSubmit,
   'POST /room/closed': postClosed,
@@ -72,7 +74,7 @@ async function answer(world: World, key: string, req: IncomingMessage, res: Serv
   if (path.startsWith('/api/')) return onlyPost(req, () => handleApi(world, req, res, path.slice('/api/'.length)))
   if (path.startsWith('/room/hook/')) return onlyPost(req, () => postHook(world, req, res, url))
   if (path.startsWith('/room/ticket/')) return onlyPost(req, () => postTicket(world, req, res, url))
-  if (req.method === 'GET' && path === '/') return sendPage(world, key, res)
+  if (req.method === 'GET' && path === '/') return sendPage(world, key, res, url.searchParams.get('lang'))
   if (req.method === 'GET' && path.startsWith('/room/assets/')) return sendAsset(res, path.slice('/room/assets/'.length))
   if (req.method === 'GET' && path.startsWith('/room/files/'))
     return sendFile(world, res, path.slice('/room/files/'.length), url.searchParams.has('download'))

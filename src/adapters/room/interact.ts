@@ -6,7 +6,8 @@ import { type RoomPerson, roomIds } from './people.js'
 import { fileReady } from './post.js'
 import { shownMessage } from './shown.js'
 import type { Aside, Loose, RoomMessage } from './types.js'
-import type { World } from './world.js'
+import { type RoomLang, roomSays } from './words/index.js'
+import { roomLang, type World } from './world.js'
 
 /** Who acts, from which open page. */
 export interface Actor {
@@ -68,12 +69,14 @@ interface Submitted {
 export async function submit(world: World, actor: Actor, view: View, values: Loose): Promise<Submitted> {
   const payload = { ...common(world, actor, 'view_submission'), view: shownView(view, values), response_urls: [] }
   const delivered = await deliverPayload(world, payload)
-  const failure = failureOf(delivered, world.settings.timing.deadlineMs)
-  if (failure !== null || delivered.kind !== 'answer') return { problem: `Nothing was sent: ${failure}. The form is still here.`, errors: {} }
-  return afterSubmit(world, view, jsonOf(delivered.body))
+  const lang = roomLang(world, actor.aside)
+  const failure = failureOf(delivered, world.settings.timing.deadlineMs, lang)
+  if (failure !== null || delivered.kind !== 'answer') return { problem: roomSays(lang, 'nothingSent', { why: failure ?? '' }), errors: {} }
+  return afterSubmit(world, view, jsonOf(delivered.body), lang)
 }
 
-function afterSubmit(world: World, view: View, answer: Loose | null): Submitted {
+function afterSubmit(world: World, view: View, answer: Loose | null, lang: RoomLang): Submitted {
+  const refuse = (why: string): Submitted => ({ problem: roomSays(lang, 'refused', { why }), errors: {} })
   const { modals } = world
   const action = answer?.response_action
   if (action === 'errors') return { problem: null, errors: (answer?.errors as Loose | undefined) ?? {} }
@@ -81,12 +84,12 @@ function afterSubmit(world: World, view: View, answer: Loose | null): Submitted 
   else if (action === undefined) modals.close(view.owner, false)
   else if (action === 'update' || action === 'push') {
     const refused = checkView(answer?.view, 'modal', (id) => fileReady(world, id))
-    if (refused !== null) return { problem: `The answer was refused: ${[refused.error, ...refused.messages].join(' ')}`, errors: {} }
+    if (refused !== null) return refuse([refused.error, ...refused.messages].join(' '))
     const next = answer?.view as Loose
     const body = { ...next, blocks: withIds(next.blocks) }
     if (action === 'update') modals.update(view, body)
-    else if (modals.push(view.owner, body) === 'push_limit_reached') return { problem: 'The answer was refused: push_limit_reached', errors: {} }
-  } else return { problem: `The answer was refused: response_action ${String(action)}`, errors: {} }
+    else if (modals.push(view.owner, body) === 'push_limit_reached') return refuse('push_limit_reached')
+  } else return refuse(`response_action ${String(action)}`)
   return { problem: null, errors: {} }
 }
 
@@ -113,8 +116,9 @@ function common(world: World, actor: Actor, type: string): Loose {
 }
 
 async function interact(world: World, payload: Loose): Promise<Problem> {
-  const failure = failureOf(await deliverPayload(world, payload), world.settings.timing.deadlineMs)
-  return failure === null ? null : `That did not reach Seamhand: ${failure}.`
+  const lang = roomLang(world, (payload.room as Aside | undefined) ?? null)
+  const failure = failureOf(await deliverPayload(world, payload), world.settings.timing.deadlineMs, lang)
+  return failure === null ? null : roomSays(lang, 'notReached', { why: failure })
 }
 
 function deliverPayload(world: World, payload: Loose): Promise<Delivered> {

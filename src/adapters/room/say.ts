@@ -7,7 +7,8 @@ import { type RoomPerson, roomIds } from './people.js'
 import { notice, personMessage } from './post.js'
 import { shownMessage } from './shown.js'
 import type { Aside } from './types.js'
-import { track, type World } from './world.js'
+import { roomSays } from './words/index.js'
+import { roomLang, track, type World } from './world.js'
 
 interface Said {
   readonly channel: RoomChannel
@@ -27,10 +28,10 @@ export function say(world: World, said: Said): string {
 function sayCommand(world: World, said: Said): string {
   const { channel, person, text } = said
   const [word = ''] = text.split(/\s/, 1)
+  const lang = roomLang(world, said.aside)
   const typed = personMessage(world, { channel: channel.id, user: person.id, text, onlyFor: person.id, typed: true, threadTs: said.thread })
-  if (!isRoomCommand(word.toLowerCase()))
-    notice(world, channel.id, person.id, `${word} is not a valid command. Try /seamhand ${word.slice(1)} or /seamhand help.`)
-  else if (said.thread !== null) notice(world, channel.id, person.id, `${word} is not supported in threads. Write it without the slash.`)
+  if (!isRoomCommand(word.toLowerCase())) notice(world, channel.id, person.id, roomSays(lang, 'notCommand', { word, name: word.slice(1) }))
+  else if (said.thread !== null) notice(world, channel.id, person.id, roomSays(lang, 'notInThread', { word }))
   else track(world, runCommand(world, said, word.toLowerCase(), text.slice(word.length).trim(), typed.ts))
   return typed.ts
 }
@@ -55,8 +56,10 @@ async function runCommand(world: World, said: Said, command: string, text: strin
   })
   for (const [key, value] of Object.entries(aside)) if (value !== null) form.set(`room_${key}`, value)
   const delivered = await world.deliver('form', form.toString())
-  const failure = failureOf(delivered, world.settings.timing.deadlineMs)
-  if (failure !== null || delivered.kind !== 'answer') return notice(world, channel.id, person.id, `${command} failed: ${failure}.`)
+  const lang = roomLang(world, aside)
+  const failure = failureOf(delivered, world.settings.timing.deadlineMs, lang)
+  if (failure !== null || delivered.kind !== 'answer')
+    return notice(world, channel.id, person.id, roomSays(lang, 'commandFailed', { word: command, why: failure ?? '' }))
   const body = replyBody(delivered.body)
   const refused = body === null ? null : await applyAnswer(world, target, body)
   if (refused !== null) tellRefused(world, target, refused)
@@ -67,7 +70,7 @@ function sayMessage(world: World, said: Said): string {
   const direct = channel.with !== null
   const message = personMessage(world, { channel: channel.id, user: person.id, text: said.text, threadTs: said.thread, files: said.files })
   const sent = { ...message, text: direct ? escaped(said.text) : `<@${roomIds.botUser}> ${escaped(said.text)}` }
-  const failed = (why: string) => notice(world, channel.id, person.id, `Your message was not taken: ${why}.`)
+  const failed = (why: string) => notice(world, channel.id, person.id, roomSays(roomLang(world, aside), 'notTaken', { why }))
   tellOfMessage(world, channel, sent, aside, failed)
   // No one has to write the name: in a site's channel every message goes to Seamhand.
   if (!direct)

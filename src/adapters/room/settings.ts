@@ -24,6 +24,8 @@ export function settingsOf(options: RoomOptions): Settings {
     ...options,
     events: options.events ?? ['app_mention', 'message.im', 'app_home_opened'],
     shortcuts: options.shortcuts ?? [],
+    lang: options.lang ?? 'en',
+    whatIf: options.whatIf ?? null,
     timing: { ...service, ...options.timing }
   }
 }

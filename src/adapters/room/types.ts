@@ -1,3 +1,6 @@
+import type { WhatIf, WhatIfAsked } from '../../bot/talk/what-if.js'
+import type { RoomLang } from './words/index.js'
+
 export type Loose = Readonly<Record<string, unknown>>
 
 export interface RoomSite {
@@ -40,6 +43,10 @@ export interface RoomOptions {
   readonly events?: readonly string[]
   /** Message shortcuts of the app. */
   readonly shortcuts?: readonly Shortcut[]
+  /** Language of the page where it names none. */
+  readonly lang?: RoomLang
+  /** What would be said at an instant; null where there is no supposing. Left out: the page does not offer it. */
+  readonly whatIf?: ((asked: Omit<WhatIfAsked, 'workspace'>) => Promise<WhatIf | null>) | null
   readonly timing?: Partial<Timing>
 }
 

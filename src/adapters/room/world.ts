@@ -9,6 +9,7 @@ import { createRate } from './rate.js'
 import { type Settings, settingsOf } from './settings.js'
 import { createHooks, createTriggers, type Hooks, type Triggers } from './tickets.js'
 import type { Aside, RoomOptions } from './types.js'
+import { langOf, type RoomLang } from './words/index.js'
 
 /** Everything that the room knows; its parts do not know each other. */
 export interface World {
@@ -56,6 +57,11 @@ export function createWorld(options: RoomOptions): World {
     timers: new Set(),
     running: new Set()
   }
+}
+
+/** The language in which the room itself speaks to a person: that of the page which person used last. */
+export function roomLang({ asides, settings }: World, aside: Aside | null, user: string | null = null): RoomLang {
+  return langOf(aside?.lang ?? (user === null ? null : asides.get(user)?.lang), settings.lang)
 }
 
 /** Runs later, unless the room has closed by then. */

@@ -401,8 +401,9 @@ it('draws the home of the person, and asks for it', async () => {
 
 it('passes language, units and the held clock on, and shows them', async () => {
   page = await open('?site=demo&user=inspector&lang=fr&units=us&at=2026-05-04T06:10:00Z')
-  await page.getByText('The clock is held at 2026-05-04T06:10:00Z').waitFor()
-  await send('on peut pulvériser ?')
+  await page.getByText('L’horloge est arrêtée à 2026-05-04T06:10:00Z').waitFor()
+  await page.getByRole('textbox', { name: 'Message' }).fill('on peut pulvériser ?')
+  await page.getByRole('button', { name: 'Envoyer' }).click()
   const mention = await app.until(() => app.got.find(({ body }) => body.event?.type === 'app_mention'))
   expect(mention.body).toMatchObject({ room: { lang: 'fr', units: 'us', at: '2026-05-04T06:10:00Z' }, event: { user: 'U0INSPECTOR' } })
   expect((await app.api('users.info', { user: 'U0INSPECTOR', include_locale: true })).body.user.locale).toBe('fr-FR')

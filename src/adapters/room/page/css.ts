@@ -15,7 +15,7 @@ export const css = `
 [hidden] { display: none !important; }
 html { font: 400 1.0625rem/1.45 system-ui, -apple-system, 'Segoe UI', 'Noto Sans', sans-serif; }
 body { margin: 0; background: var(--paper); color: var(--ink); min-height: 100dvh; display: flex; flex-direction: column; overflow-wrap: anywhere; }
-h1, h2, h3, p, ul, figure, fieldset { margin: 0; padding: 0; }
+h1, h2, h3, h4, p, ul, figure, fieldset { margin: 0; padding: 0; }
 h1 { font-size: 1.25rem; letter-spacing: .01em; }
 h2 { font-size: 1rem; }
 ul { list-style: none; }
@@ -35,7 +35,7 @@ button:hover, .attach:hover span { background: var(--tint); }
 button:disabled, [aria-busy=true] { opacity: .6; cursor: progress; }
 button.main { background: var(--rule); border-color: var(--rule); color: var(--rule-ink); }
 button.danger { border-color: var(--warn); color: var(--warn); border-style: double; border-width: 4px; }
-button.small { font-weight: 500; font-size: .9375rem; border: 0; background: none; padding: .25rem .5rem; margin-left: -.5rem; text-decoration: underline; text-underline-offset: 3px; min-width: 2.75rem; }
+button.small { min-height: 2.75rem; font-weight: 500; font-size: .9375rem; border: 0; background: none; padding: .25rem .5rem; margin-left: -.5rem; text-decoration: underline; text-underline-offset: 3px; min-width: 2.75rem; }
 a { color: var(--rule); text-underline-offset: 3px; }
 code { font-family: ui-monospace, 'Cascadia Mono', 'Noto Sans Mono', monospace; background: var(--tint); padding: 0 .25em; border-radius: 3px; }
 hr { border: 0; border-top: 1px solid var(--line); margin: .625rem 0; width: 100%; }
@@ -43,7 +43,7 @@ img { max-width: 100%; height: auto; border: 1px solid var(--line); border-radiu
 
 .side { padding: .75rem 1rem 0; display: grid; gap: .625rem; border-bottom: 2px solid var(--ink); padding-bottom: .75rem; }
 .brand { display: flex; flex-wrap: wrap; gap: 0 .75rem; align-items: baseline; }
-nav h2 { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+nav h2, .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
 #sites { display: flex; flex-wrap: wrap; gap: .375rem; }
 #sites a { display: flex; flex-wrap: wrap; align-items: center; gap: .125rem .5rem; min-height: 2.75rem; padding: .375rem .75rem; border: 2px solid var(--line); border-radius: 6px; color: var(--ink); text-decoration: none; background: var(--sheet); }
 #sites a:hover { border-color: var(--ink); }
@@ -68,9 +68,13 @@ nav h2 { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-pat
 #home-body { display: grid; gap: .5rem; padding-bottom: .5rem; }
 
 main { flex: 1; display: flex; flex-direction: column; min-height: 0; min-width: 0; }
-.site-head { position: sticky; top: 0; z-index: 1; background: var(--paper); padding: .5rem 1rem; border-bottom: 1px solid var(--line); }
+.site-head { display: grid; grid-template-columns: minmax(0, 1fr) auto; align-items: center; gap: 0 .75rem; position: sticky; top: 0; z-index: 1; background: var(--paper); padding: .5rem 1rem; border-bottom: 1px solid var(--line); }
 .site-head h2 { font-size: 1.1875rem; }
+.site-head p { grid-column: 1; }
+.site-head button { grid-area: 1 / 2 / 3 / 3; max-width: 9.5rem; min-height: 2.75rem; padding: .25rem .75rem; font-size: .9375rem; line-height: 1.25; }
 #log { flex: 1; padding: .5rem 1rem 1rem; }
+.day { padding: .75rem 0 0; font-weight: 700; color: var(--quiet); }
+.none { padding: 1rem 0; }
 .message { scroll-margin-top: 5rem; display: grid; grid-template-columns: 100%; gap: .25rem; padding: .75rem 0 .375rem; border-bottom: 1px solid var(--line); }
 .message > header { display: flex; flex-wrap: wrap; gap: .125rem .625rem; align-items: baseline; }
 .who { font-weight: 700; }
@@ -90,7 +94,10 @@ main { flex: 1; display: flex; flex-direction: column; min-height: 0; min-width:
 .block-context img { max-height: 1.5rem; width: auto; }
 .block-section .fields { width: 100%; }
 .block-actions { display: flex; flex-wrap: wrap; gap: .5rem; align-items: center; }
-figcaption { color: var(--quiet); font-size: .9375rem; }
+figcaption { color: var(--quiet); font-size: .9375rem; display: flex; flex-wrap: wrap; align-items: center; gap: 0 .75rem; }
+figure > img { cursor: zoom-in; }
+figcaption button.small { margin-left: -.5rem; }
+.file { display: inline-flex; align-items: center; min-height: 2.75rem; font-weight: 600; }
 
 .trouble { color: var(--warn); background: var(--warn-tint); font-weight: 600; padding: .5rem 1rem; }
 .trouble:empty { display: none; }
@@ -127,6 +134,33 @@ dialog form h2 { margin: 0; }
 .form-end button { min-width: 7rem; }
 dialog .trouble { border-radius: 4px; }
 
+#zoom { width: min(84rem, calc(100vw - 1.5rem)); height: calc(100dvh - 1.5rem); overflow: hidden; }
+#zoom[open] { display: flex; flex-direction: column; gap: .625rem; }
+.dialog-head { display: grid; grid-template-columns: minmax(0, 1fr) auto; align-items: start; gap: .25rem .75rem; }
+.dialog-head h2 { margin: .375rem 0 0; }
+.zoom-tools { display: flex; flex-wrap: wrap; gap: .5rem; }
+.zoom-tools button { padding-inline: .75rem; }
+.frame { flex: 1; min-height: 0; overflow: auto; border: 2px solid var(--line); border-radius: 6px; background: var(--sheet); touch-action: pan-x pan-y pinch-zoom; }
+.frame img { max-width: none; width: 100%; border: 0; border-radius: 0; cursor: zoom-in; }
+
+#whatif { width: min(52rem, calc(100vw - 1.5rem)); }
+#whatif h2 { margin-bottom: 0; }
+.supposed { color: var(--quiet); font-size: .9375rem; padding: .375rem 0 .75rem; }
+.instant { position: sticky; top: -1.125rem; z-index: 1; background: var(--paper); padding: .5rem 0; border-bottom: 1px solid var(--line); display: grid; gap: .25rem; }
+.instant-row { display: flex; flex-wrap: wrap; gap: 0 .75rem; justify-content: space-between; font-variant-numeric: tabular-nums; }
+.instant input { width: 100%; height: 2.75rem; margin: 0; accent-color: var(--rule); cursor: pointer; }
+.week { display: grid; grid-template-columns: repeat(7, minmax(0, 1fr)); text-align: center; font-size: .875rem; color: var(--quiet); }
+.week span + span { border-left: 1px solid var(--line); }
+.instant-steps { display: flex; flex-wrap: wrap; gap: .5rem; padding-top: .25rem; }
+.instant-steps button { flex: 1 1 auto; padding-inline: .5rem; }
+#whatif-said { padding: .5rem 0; min-height: 2.75rem; }
+.told { display: grid; grid-template-columns: minmax(0, 1fr); gap: .5rem; border: 2px dashed var(--quiet); border-radius: 6px; padding: .75rem; margin-bottom: .75rem; }
+.told h3 { font-size: 1rem; color: var(--quiet); }
+#whatif-told[aria-busy=true] { opacity: 1; cursor: auto; }
+
+@media (prefers-reduced-motion: reduce) {
+  *, ::before, ::after { animation: none !important; transition: none !important; scroll-behavior: auto !important; }
+}
 @media (max-width: 559px) { .brand p { display: none; } }
 @media (min-width: 900px) {
   body { display: grid; grid-template-columns: 22rem minmax(0, 1fr); height: 100dvh; }
@@ -136,6 +170,7 @@ dialog .trouble { border-radius: 4px; }
   main { height: 100dvh; }
   #log { overflow-y: auto; min-height: 0; padding-inline: 1.5rem; }
   .site-head, .composer { padding-inline: 1.5rem; }
+  .site-head button { max-width: none; }
   .message { scroll-margin-top: 0; grid-template-columns: 8.5rem minmax(0, 46rem); column-gap: 1rem; }
   .message > header { display: grid; align-content: start; justify-items: start; }
   .message > footer, .message > .replies { grid-column: 2; }

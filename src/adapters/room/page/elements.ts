@@ -1,12 +1,21 @@
 /** Buttons, lists and pickers that act at once, and pictures. */
 export const elementsScript = String.raw`
 import { said } from './markup.js'
-import { make } from './talk.js'
+import { make, t } from './talk.js'
+import { enlarge } from './zoom.js'
 
 export function picture(element) {
   const id = element.slack_file?.id ?? /\/room\/files\/(F[0-9A-F]+)/.exec(element.slack_file?.url ?? element.image_url ?? '')?.[1]
   const src = id ? '/room/files/' + encodeURIComponent(id) : element.image_url
   return make('img', { src, alt: element.alt_text, loading: 'lazy' })
+}
+
+/** A picture with its caption, and a button that shows it as large as one likes. */
+export function figure(img, caption) {
+  const name = caption || img.alt
+  img.addEventListener('click', () => enlarge(img, name))
+  const button = make('button', { type: 'button', class: 'small', 'aria-label': t('enlarge') + ': ' + name, onclick: () => enlarge(img, name) }, t('enlarge'))
+  return make('figure', {}, img, make('figcaption', {}, caption === '' ? null : make('span', {}, caption), button))
 }
 
 const makers = {
@@ -17,17 +26,17 @@ const makers = {
   static_select: (element, done) => {
     const list = options(element)
     const chosen = list.findIndex((option) => option.value === element.initial_option?.value)
-    const node = make('select', { 'aria-label': element.placeholder?.text ?? 'Choose', onchange: () => node.value !== '' && done({ selected_option: list[node.value] }, node) },
-      make('option', { value: '' }, element.placeholder?.text ?? 'Choose …'), ...list.map((option, i) => make('option', { value: String(i), selected: i === chosen }, option.text.text)))
+    const node = make('select', { 'aria-label': element.placeholder?.text ?? t('choose'), onchange: () => node.value !== '' && done({ selected_option: list[node.value] }, node) },
+      make('option', { value: '' }, element.placeholder?.text ?? t('choose')), ...list.map((option, i) => make('option', { value: String(i), selected: i === chosen }, option.text.text)))
     return node
   },
   overflow: (element, done) => {
-    const node = make('select', { 'aria-label': 'More', onchange: () => { const i = node.value; node.value = ''; if (i !== '') done({ selected_option: element.options[i] }, node) } },
-      make('option', { value: '' }, 'More …'), ...element.options.map((option, i) => make('option', { value: String(i) }, option.text.text)))
+    const node = make('select', { 'aria-label': t('more'), onchange: () => { const i = node.value; node.value = ''; if (i !== '') done({ selected_option: element.options[i] }, node) } },
+      make('option', { value: '' }, t('more')), ...element.options.map((option, i) => make('option', { value: String(i) }, option.text.text)))
     return node
   },
-  datepicker: (element, done) => make('input', { type: 'date', 'aria-label': element.placeholder?.text ?? 'Date', value: element.initial_date, onchange: (event) => done({ selected_date: event.currentTarget.value || null }, event.currentTarget) }),
-  timepicker: (element, done) => make('input', { type: 'time', 'aria-label': element.placeholder?.text ?? 'Time', value: element.initial_time, onchange: (event) => done({ selected_time: event.currentTarget.value || null }, event.currentTarget) }),
+  datepicker: (element, done) => make('input', { type: 'date', 'aria-label': element.placeholder?.text ?? t('date'), value: element.initial_date, onchange: (event) => done({ selected_date: event.currentTarget.value || null }, event.currentTarget) }),
+  timepicker: (element, done) => make('input', { type: 'time', 'aria-label': element.placeholder?.text ?? t('time'), value: element.initial_time, onchange: (event) => done({ selected_time: event.currentTarget.value || null }, event.currentTarget) }),
   checkboxes: (element, done) => group(element, 'checkbox', (picked, node) => done({ selected_options: picked }, node)),
   radio_buttons: (element, done) => group(element, 'radio', (picked, node) => done({ selected_option: picked[0] ?? null }, node))
 }

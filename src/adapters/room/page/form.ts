@@ -3,10 +3,8 @@ export const formScript = `
 import { drawBlocks } from './blocks.js'
 import { group, options } from './elements.js'
 import { said } from './markup.js'
-import { attempt, here, make, post, upload } from './talk.js'
+import { attempt, make, post, t, upload } from './talk.js'
 
-const allMayBeEmpty = { en: 'Any of these may be left empty.', es: 'Cualquiera puede quedar vacío.', fr: 'Chacun peut rester vide.' }
-const mayBeEmpty = { en: 'may be left empty', es: 'puede quedar vacío', fr: 'peut rester vide' }
 const dialog = document.getElementById('form')
 let open = null
 let fields = []
@@ -27,7 +25,7 @@ const makers = {
   static_select: (element) => {
     const list = options(element)
     const chosen = list.findIndex((option) => option.value === element.initial_option?.value)
-    const node = make('select', {}, make('option', { value: '' }, element.placeholder?.text ?? 'Choose …'), ...list.map((option, i) => make('option', { value: String(i), selected: i === chosen }, option.text.text)))
+    const node = make('select', {}, make('option', { value: '' }, element.placeholder?.text ?? t('choose')), ...list.map((option, i) => make('option', { value: String(i), selected: i === chosen }, option.text.text)))
     return { node, read: () => ({ selected_option: node.value === '' ? null : list[node.value] }) }
   },
   datepicker: (element) => {
@@ -58,7 +56,7 @@ function field(block, n, tell) {
   if (!made) return make('p', { class: 'quiet' }, block.element.type)
   const wrong = make('p', { class: 'wrong', id: 'wrong' + n })
   const hint = block.hint ? make('p', { class: 'quiet', id: 'hint' + n }, ...said(block.hint)) : null
-  const label = [...said(block.label), ...(block.optional && tell ? [make('span', { class: 'quiet' }, ' (' + (mayBeEmpty[here.lang] ?? mayBeEmpty.en) + ')')] : [])]
+  const label = [...said(block.label), ...(block.optional && tell ? [make('span', { class: 'quiet' }, ' (' + t('mayBeEmpty') + ')')] : [])]
   made.node.id = 'field' + n
   made.node.setAttribute('aria-describedby', (hint ? hint.id + ' ' : '') + wrong.id)
   if (!block.optional && !made.many) made.node.setAttribute('aria-required', 'true')
@@ -107,9 +105,9 @@ export function showForm(view, depth) {
   const free = inputs.length > 1 && inputs.every((block) => block.optional)
   const body = view.blocks.map((block, n) => (block.type === 'input' ? field(block, n, !free) : drawBlocks([block], 3, act)[0]))
   const submit = view.submit ? make('button', { type: 'submit', class: 'main' }, view.submit.text) : null
-  const close = make('button', { type: 'button', onclick: () => leave(view) }, view.close?.text ?? (depth > 1 ? 'Back' : 'Close'))
+  const close = make('button', { type: 'button', onclick: () => leave(view) }, view.close?.text ?? t(depth > 1 ? 'back' : 'close'))
   const form = make('form', { novalidate: true, onsubmit: (event) => { event.preventDefault(); if (submit) void send(view, submit) } },
-    make('h2', { id: 'form-title' }, ...said(view.title)), free ? make('p', { class: 'quiet' }, allMayBeEmpty[here.lang] ?? allMayBeEmpty.en) : null, ...body, make('p', { class: 'trouble form-trouble', role: 'alert' }), make('div', { class: 'form-end' }, close, submit))
+    make('h2', { id: 'form-title' }, ...said(view.title)), free ? make('p', { class: 'quiet' }, t('allMayBeEmpty')) : null, ...body, make('p', { class: 'trouble form-trouble', role: 'alert' }), make('div', { class: 'form-end' }, close, submit))
   dialog.replaceChildren(form)
   if (!dialog.open) dialog.showModal()
   const first = fields[0]?.node

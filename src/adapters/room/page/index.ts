@@ -1,5 +1,6 @@
 import type { ServerResponse } from 'node:http'
 import { HttpError, send } from '../http.js'
+import { langOf } from '../words/index.js'
 import type { World } from '../world.js'
 import { blocksScript } from './blocks.js'
 import { css } from './css.js'
@@ -8,9 +9,13 @@ import { formScript } from './form.js'
 import { html } from './html.js'
 import { markupScript } from './markup.js'
 import { messagesScript } from './messages.js'
+import { newsScript } from './news.js'
 import { suggestScript } from './suggest.js'
 import { talkScript } from './talk.js'
+import { whatIfScript } from './what-if.js'
 import { wholeScript } from './whole.js'
+import { wordsScript } from './words.js'
+import { zoomScript } from './zoom.js'
 
 /** A plain patch of our own colour: the tab of the page is found by it. */
 const mark = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 16 16"><rect width="16" height="16" fill="#0f5c4a"/></svg>'
@@ -24,7 +29,11 @@ const assets: Readonly<Record<string, string>> = {
   'elements.js': elementsScript,
   'form.js': formScript,
   'messages.js': messagesScript,
+  'news.js': newsScript,
   'suggest.js': suggestScript,
+  'what-if.js': whatIfScript,
+  'words.js': wordsScript,
+  'zoom.js': zoomScript,
   'page.css': css,
   'mark.svg': mark
 }
@@ -47,8 +56,10 @@ const policy = [
   "frame-ancestors 'none'"
 ].join('; ')
 
-export function sendPage(world: World, key: string, res: ServerResponse): void {
-  send(res, 200, 'text/html; charset=utf-8', html(key, world.settings.shortcuts), { 'content-security-policy': policy, 'x-frame-options': 'DENY' })
+export function sendPage(world: World, key: string, res: ServerResponse, asked: string | null): void {
+  const { shortcuts, lang, whatIf } = world.settings
+  const page = html({ key, shortcuts, lang: langOf(asked, lang), otherwise: lang, supposes: whatIf !== null })
+  send(res, 200, 'text/html; charset=utf-8', page, { 'content-security-policy': policy, 'x-frame-options': 'DENY' })
 }
 
 export function sendAsset(res: ServerResponse, name: string): void {

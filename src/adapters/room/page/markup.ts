@@ -1,6 +1,6 @@
 /** Text of a message: bold, italic, code, line breaks, dates and web links. Nodes are built, never parsed from text: whatever else stands in it is text. */
 export const markupScript = String.raw`
-import { make } from './talk.js'
+import { locale, make, nameOf, t } from './talk.js'
 
 const token = /<([^<>\n]+)>|${'`'}([^${'`'}\n]+)${'`'}|(?<![\p{L}\p{N}*])\*(\S(?:[^*\n]*\S)?)\*(?![\p{L}\p{N}*])|(?<![\p{L}\p{N}_])_(\S(?:[^_\n]*\S)?)_(?![\p{L}\p{N}_])/gu
 
@@ -28,14 +28,14 @@ export function marked(text) {
   return nodes.filter((node) => node !== '')
 }
 
-const people = { U0CREW: 'Crew', U0SUPERVISOR: 'Supervisor', U0INSPECTOR: 'Inspector', U0SEAMHAND: 'Seamhand' }
+const people = { U0CREW: 'crew', U0SUPERVISOR: 'supervisor', U0INSPECTOR: 'inspector', U0SEAMHAND: 'seamhand' }
 
 function angled(inside) {
   const [target, label] = inside.split('|', 2)
   const date = /^!date\^(\d+)\^([^^]+)/.exec(target)
   if (date) return make('time', { datetime: new Date(date[1] * 1000).toISOString() }, dated(Number(date[1]), date[2]))
   if (/^(https?:\/\/|mailto:)/i.test(target)) return make('a', { href: plain(target), rel: 'noopener noreferrer', target: '_blank' }, plain(label ?? target))
-  if (target.startsWith('@')) return '@' + (people[target.slice(1)] ?? plain(label ?? target.slice(1)))
+  if (target.startsWith('@')) return '@' + (Object.hasOwn(people, target.slice(1)) ? nameOf(people[target.slice(1)]) : plain(label ?? target.slice(1)))
   if (target.startsWith('#')) return '#' + plain(label ?? target.slice(1))
   if (target.startsWith('!')) return '@' + plain(label ?? target.slice(1))
   return plain('<' + inside + '>')
@@ -55,7 +55,7 @@ function dated(seconds, format) {
   return plain(format).replace(/\{(\w+)\}/g, (whole, name) => {
     if (!(name in shapes)) return whole
     const today = name.endsWith('pretty') && at.toDateString() === new Date().toDateString()
-    return today ? 'today' : at.toLocaleString(undefined, shapes[name])
+    return today ? t('today') : at.toLocaleString(locale(), shapes[name])
   })
 }
 

@@ -1,6 +1,6 @@
 /** Commands offered while a / is typed; by keys or by hand. Enter sends, unless one was picked with the arrows. */
 export const suggestScript = String.raw`
-import { make } from './talk.js'
+import { make, t } from './talk.js'
 
 const commands = JSON.parse(document.querySelector('meta[name="room-commands"]').content)
 const box = document.getElementById('message')
@@ -8,7 +8,7 @@ const list = document.getElementById('suggestions')
 let active = -1
 
 function matching() {
-  return /^\/\S*$/.test(box.value) ? commands.filter((command) => command.name.startsWith(box.value.toLowerCase())) : []
+  return /^\/\S*$/.test(box.value) ? commands.filter((name) => ('/' + name).startsWith(box.value.toLowerCase())) : []
 }
 
 export function closeSuggestions() {
@@ -23,8 +23,8 @@ export function suggest() {
   if (found.length === 0) return closeSuggestions()
   active = -1
   box.removeAttribute('aria-activedescendant')
-  list.replaceChildren(...found.map((command, i) => make('li', { role: 'option', id: 'suggestion' + i, 'aria-selected': 'false', onmousedown: (event) => { event.preventDefault(); take(command.name) } },
-    make('strong', {}, command.name), ' ', make('span', { class: 'quiet' }, command.hint))))
+  list.replaceChildren(...found.map((name, i) => make('li', { role: 'option', id: 'suggestion' + i, 'aria-selected': 'false', onmousedown: (event) => { event.preventDefault(); take('/' + name) } },
+    make('strong', {}, '/' + name), ' ', make('span', { class: 'quiet' }, t('hint-' + name)))))
   list.hidden = false
 }
 

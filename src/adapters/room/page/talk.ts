@@ -1,5 +1,7 @@
 /** Talking to the server, and what the page stands for: its site, person, language, units and clock. */
 export const talkScript = String.raw`
+import { all } from './words.js'
+
 const query = new URLSearchParams(location.search)
 const key = document.querySelector('meta[name="room-key"]').content
 const kept = (name) => { try { return localStorage.getItem('room-' + name) ?? '' } catch { return '' } }
@@ -29,22 +31,47 @@ export function choose(name, value) {
   history.replaceState(null, '', now)
 }
 
-export const names = { crew: 'Crew', supervisor: 'Supervisor', inspector: 'Inspector', seamhand: 'Seamhand', room: 'Room' }
+const standing = document.querySelector('meta[name="room-lang"]').content
+
+/** Language of the page itself: the chosen one, else that of the server. */
+export function pageLang() {
+  return here.lang || standing
+}
+
+/** As Intl wants it; the day before the month, hours to 24. */
+export function locale() {
+  return { en: 'en-GB', es: 'es', fr: 'fr' }[pageLang()]
+}
+
+/** A sentence of the page with its blanks filled. */
+export function t(name, values = {}) {
+  return all[pageLang()][name].replace(/\{(\w+)\}/g, (blank, key) => String(values[key] ?? blank))
+}
+
+export function knows(name) {
+  return Object.hasOwn(all.en, name)
+}
+
+/** Writes the fixed words of the page in its language. */
+export function paint() {
+  document.documentElement.lang = pageLang()
+  document.title = t('title')
+  for (const node of document.querySelectorAll('[data-t]')) node.textContent = t(node.dataset.t)
+  for (const node of document.querySelectorAll('[data-t-label]')) node.setAttribute('aria-label', t(node.dataset.tLabel))
+  for (const node of document.querySelectorAll('[data-t-hint]')) node.setAttribute('placeholder', t(node.dataset.tHint))
+}
+
+/** What an author is called; a word that nobody knows stays as it is. */
+export function nameOf(user) {
+  return knows(user) ? t(user) : user
+}
 
 async function answerOf(response) {
   // The server was started again and has another key: the page is fetched anew.
   if (response.status === 403) location.reload()
   const body = await response.json().catch(() => ({}))
-  if (!response.ok) throw new Error(words[body.error] ?? 'The room said: ' + (body.error ?? response.status))
+  if (!response.ok) throw new Error(knows('error-' + body.error) ? t('error-' + body.error) : t('roomSaid', { code: body.error ?? response.status }))
   return body
-}
-
-const words = {
-  empty: 'There is nothing to send.',
-  'too-large': 'That is too long for one message or file.',
-  'no-site': 'There is no such site any more.',
-  'no-message': 'That message is gone.',
-  'no-view': 'That form is closed already.'
 }
 
 export async function get(path, params, signal) {
@@ -74,9 +101,18 @@ export async function attempt(run) {
     if (answer?.problem) trouble(answer.problem)
     return answer ?? {}
   } catch (error) {
-    trouble(error instanceof TypeError ? 'The room does not answer. Is it still running?' : error.message)
+    trouble(error instanceof TypeError ? t('noAnswer') : error.message)
     return null
   }
+}
+
+const focusable = 'button, select, input, textarea, a[href]'
+
+/** Puts a node in the place of another; who stood on a button of the one stands on that of the other. */
+export function swap(before, after) {
+  const at = before.contains(document.activeElement) ? [...before.querySelectorAll(focusable)].indexOf(document.activeElement) : -1
+  before.replaceWith(after)
+  if (at >= 0) after.querySelectorAll(focusable)[at]?.focus({ preventScroll: true })
 }
 
 export function make(tag, props = {}, ...children) {

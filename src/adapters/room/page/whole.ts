@@ -4,7 +4,8 @@ import { drawBlocks } from './blocks.js'
 import { showForm } from './form.js'
 import { clearLog, showMessages, showRemoved, toEnd, whenReplying } from './messages.js'
 import { closeSuggestions, suggest, suggestKey } from './suggest.js'
-import { attempt, choose, get, here, make, names, post, trouble, upload } from './talk.js'
+import { attempt, choose, get, here, make, nameOf, paint, post, swap, t, trouble, upload } from './talk.js'
+import { closeWhatIf, offerWhatIf } from './what-if.js'
 
 const byId = (id) => document.getElementById(id)
 const box = byId('message')
@@ -28,14 +29,14 @@ async function follow() {
       since = news.seq
       showSites(news)
       showRemoved(news.removed)
-      showMessages(news.messages)
+      showMessages(news.messages, first)
       if (first) toEnd()
       showForm(news.form, news.depth)
       showHome(news.home)
       byId('trouble').dataset.offline === 'yes' && (trouble(''), delete byId('trouble').dataset.offline)
     } catch (error) {
       if (error.name === 'AbortError') continue
-      trouble(error instanceof TypeError ? 'The room does not answer. Trying again …' : error.message)
+      trouble(error instanceof TypeError ? t('tryingAgain') : error.message)
       byId('trouble').dataset.offline = 'yes'
       await new Promise((resolve) => setTimeout(resolve, 1000))
     }
@@ -45,13 +46,15 @@ async function follow() {
 function startOver() {
   since = 0
   drawnHome = null
+  drawnSites = ''
+  closeWhatIf()
   reply(null, '')
   clearLog()
   asking?.abort()
 }
 
 function showSites({ sites, direct }) {
-  const all = [...sites, { name: direct, title: 'Just you', alone: true, invented: false, closed: false }]
+  const all = [...sites, { name: direct, title: t('justYou'), alone: true, invented: false, closed: false }]
   const now = JSON.stringify([all, here.site])
   if (now === drawnSites) return
   drawnSites = now
@@ -60,21 +63,22 @@ function showSites({ sites, direct }) {
     onclick: (event) => { event.preventDefault(); pickSite(site.name) }
   }, make('span', {}, site.title), ...tagsOf(site)))))
   const site = all.find((one) => one.name === here.site)
+  offerWhatIf(site)
   byId('site-title').textContent = site?.title ?? here.site ?? ''
   byId('site-note').replaceChildren(...noteOf(site))
 }
 
 function tagsOf(site) {
-  return [site.invented ? 'invented' : null, site.closed ? 'closed' : null].filter((tag) => tag !== null).map((tag) => make('span', { class: 'tag' }, tag))
+  return [site.invented ? t('invented') : null, site.closed ? t('closed') : null].filter((tag) => tag !== null).map((tag) => make('span', { class: 'tag' }, tag))
 }
 
 function noteOf(site) {
   const words = []
-  if (site?.invented) words.push('Invented site, invented weather: nothing here was measured.')
-  if (site?.closed) words.push('This site is closed.')
-  if (here.at) words.push('The clock is held at ' + here.at + '.')
-  if (site?.alone) words.push('Only you and Seamhand read this.')
-  if (words.length === 0) words.push('Messages go to Seamhand.')
+  if (site?.invented) words.push(t('noteInvented'))
+  if (site?.closed) words.push(t('noteClosed'))
+  if (here.at) words.push(t('noteClock', { at: here.at }))
+  if (site?.alone) words.push(t('noteAlone'))
+  if (words.length === 0) words.push(t('noteOpen'))
   return [words.join(' ')]
 }
 
@@ -90,7 +94,8 @@ function showHome(view) {
   if (now === null || now === drawnHome) return
   drawnHome = now
   const act = (action) => attempt(() => post('/room/press', { view: view.id, action }))
-  byId('home-body').replaceChildren(...drawBlocks(view.blocks.filter((block) => block.type !== 'input'), 3, act))
+  const fresh = make('div', { id: 'home-body', hidden: byId('home-body').hidden }, ...drawBlocks(view.blocks.filter((block) => block.type !== 'input'), 3, act))
+  swap(byId('home-body'), fresh)
 }
 
 function openHome(open) {
@@ -106,11 +111,11 @@ function settings() {
   for (const name of ['user', 'lang', 'units']) {
     for (const input of document.querySelectorAll('input[name="' + name + '"]')) {
       input.checked = input.value === here[name]
-      input.addEventListener('change', () => { choose(name, input.value); said(); if (name === 'user') startOver(); void askHome() })
+      input.addEventListener('change', () => { choose(name, input.value); if (name === 'lang') paint(); said(); if (name !== 'units') startOver(); void askHome() })
     }
   }
   const said = () => {
-    byId('settings-now').textContent = [names[here.user], { en: 'English', es: 'Español', fr: 'Français' }[here.lang], { metric: 'metric', us: 'US' }[here.units]].filter(Boolean).join(' · ')
+    byId('settings-now').textContent = [nameOf(here.user), { en: 'English', es: 'Español', fr: 'Français' }[here.lang], here.units && t(here.units)].filter(Boolean).join(' · ')
   }
   said()
 }
@@ -118,14 +123,14 @@ function settings() {
 function reply(ts, text) {
   thread = ts
   byId('replying').hidden = ts === null
-  byId('replying').replaceChildren('Reply to: ' + text + ' ', make('button', { type: 'button', class: 'small', onclick: () => { reply(null, ''); box.focus() } }, 'Not a reply'))
+  byId('replying').replaceChildren(t('replyTo', { text }) + ' ', make('button', { type: 'button', class: 'small', onclick: () => { reply(null, ''); box.focus() } }, t('notReply')))
   if (ts !== null) box.focus()
 }
 
 function pickPhoto(file) {
   photo = file
   byId('picked').hidden = file === null
-  byId('picked').replaceChildren('Photo: ' + (file?.name ?? '') + ' ', make('button', { type: 'button', class: 'small', onclick: () => pickPhoto(null) }, 'No photo'))
+  byId('picked').replaceChildren(t('picked', { name: file?.name ?? '' }) + ' ', make('button', { type: 'button', class: 'small', onclick: () => pickPhoto(null) }, t('noPhoto')))
   if (file === null) byId('photo').value = ''
 }
 
@@ -169,12 +174,13 @@ byId('home-toggle').addEventListener('click', () => {
 })
 whenReplying(reply)
 
+paint()
 const { sites } = await get('/room/sites', {}).catch(() => ({ sites: [] }))
 if (!sites.includes(here.site)) choose('site', sites[0] ?? '')
 settings()
 openHome(wide.matches)
 byId('settings').open = wide.matches
-if (here.badTime) trouble('The time in the address is not one: write it like 2026-05-04T06:10:00Z. The clock runs.')
+if (here.badTime) trouble(t('badTime'))
 void follow()
 void askHome()
 `
