@@ -42,7 +42,7 @@ async function answer(ask: Ask, ports: Ports): Promise<Answered> {
   const read = readWords(ask.text, { units: how.units, zone: how.zone, now: ask.at })
   if (!read.ok) return bare(refused(asked, read.refusal, read.command))
   const command = commandOf(read.said)
-  const no = (refusal: Refusal) => bare(refused(asked, { ...refusal, understood: read.understood }, command))
+  const no: No = async (refusal) => bare(refused(asked, { ...(await withWhoCan(refusal, ask, ports)), understood: read.understood }, command))
   const beside: Beside = { ask, ports, sheet, how, place: asked.place }
   if (read.said.command in freeCommands) {
     const done = await runFree(read.said, beside)
@@ -52,6 +52,15 @@ async function answer(ask: Ask, ports: Ports): Promise<Answered> {
   if (site === null) return no(await noSite(ask, ports))
   if (asked.place?.settings.closed && !whenClosed.has(read.said.command)) return no(wrongState(site, 'closed'))
   return onSite(read, site, asked, beside, no)
+}
+
+type No = (refusal: Refusal) => Promise<Answered>
+
+/** Where a person may not: who can. */
+async function withWhoCan(refusal: Refusal, { workspace }: Ask, { store }: Ports): Promise<Refusal> {
+  if (refusal.code !== 'not-allowed') return refusal
+  const people = (await store.supervisors(workspace)).map(({ id }) => id)
+  return { ...refusal, detail: { ...refusal.detail, people } }
 }
 
 function bare(reply: Reply): Answered {
@@ -79,14 +88,14 @@ function wrongState(site: string, state: string): Refusal {
 }
 
 /** Everything between reading and writing happens inside the transaction that holds the site. */
-async function onSite(read: Understood, site: string, asked: Asked, beside: Beside, no: (refusal: Refusal) => Answered): Promise<Answered> {
+async function onSite(read: Understood, site: string, asked: Asked, beside: Beside, no: No): Promise<Answered> {
   const { ask, ports, sheet, place } = asked
   const key = { workspace: ask.workspace, site }
   const forecast = place === null ? null : await ports.weather.at(place.settings, ask.at)
   const work: Work = async (view) => {
     const session = await openSession(ask, view)
     const done = await runOnSite(read.said, { session, sheet, forecast, how: asked.how }, read.at ?? ask.at, beside)
-    if (!done.ok) return { session: null, ...no(done.refusal) }
+    if (!done.ok) return { session: null, ...(await no(done.refusal)) }
     const reply = answered(asked, done.told, { site, ids: session.ids(), kept: ask.log, forecast })
     return { session, reply, papers: done.told.papers ?? [] }
   }

@@ -149,6 +149,10 @@ export interface Store {
   supervisors(workspace: string): Promise<readonly KnownPerson[]>
   /** Is there a supervisor in the workspace yet? */
   hasSupervisor(workspace: string): Promise<boolean>
+  /** Makes a person the supervisor of a workspace that has none, in one step over all servers; false: somebody else is. */
+  claimSupervisor(workspace: string, id: string): Promise<boolean>
+  /** Gives a person a role, in one step over all servers; false, and nothing changed: nobody would be supervisor any more. */
+  nameRole(workspace: string, id: string, role: NonNullable<Person['role']>): Promise<boolean>
   /** The site whose channel this is; null when it is nobody's. */
   siteOfChannel(workspace: string, channel: string): Promise<string | null>
   close(): Promise<void>

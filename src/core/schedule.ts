@@ -48,6 +48,20 @@ export function due(now: Instant, site: Scheduled, kinds: readonly string[]): Du
   return { due: slots.filter(({ dueAt }) => !isStale(dueAt, now)), stale: slots.filter(({ dueAt }) => isStale(dueAt, now)) }
 }
 
+/** The first slot after `now` of kinds wanted, within eight days; null where there is none. Pure. */
+export function nextSlot(now: Instant, site: Scheduled, kinds: readonly string[]): Slot | null {
+  if (site.closed) return null
+  const today = DateTime.fromISO(localDate(now, site.zone), { zone: 'utc' })
+  for (let ahead = 0; ahead <= 8; ahead += 1) {
+    const date = today.plus({ days: ahead }).toFormat('yyyy-MM-dd')
+    if (!isWorkday(date, site.days)) continue
+    const slots = kinds.flatMap((kind) => slotOf(site, kind, date) ?? []).filter(({ dueAt }) => dueAt > now)
+    const [first] = slots.sort((a, b) => a.dueAt - b.dueAt || (a.kind < b.kind ? -1 : 1))
+    if (first !== undefined) return first
+  }
+  return null
+}
+
 function slotOf(site: Scheduled, kind: string, date: string): Slot | null {
   const time = site.times[kind]
   if (time === undefined || !site.posts.includes(kind)) return null

@@ -69,10 +69,11 @@ async function openSlack(running: Running, choice: NonNullable<SlackChoice>): Pr
   return { slack, listening, close: () => closeAll(listening, slack, null) }
 }
 
-function modeOf({ config, book }: Running, choice: NonNullable<SlackChoice>): SlackMode {
+function modeOf({ config, book, store }: Running, choice: NonNullable<SlackChoice>): SlackMode {
   if (choice.kind !== 'many') return choice
   if (book === null) throw new Error('many workspaces without a book of them')
-  return { ...choice, book, words: texts[config.SEAMHAND_LANG].install }
+  const installedBy = (workspace: string, user: string) => store.claimSupervisor(workspace, user)
+  return { ...choice, book, words: texts[config.SEAMHAND_LANG].install, installedBy }
 }
 
 /** The same app, talking to the stand-in on its own port; secrets are made for this run. */

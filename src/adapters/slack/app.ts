@@ -39,7 +39,7 @@ export async function createSlack(options: SlackOptions): Promise<Slack> {
   const state: State = { open: false }
   const chat = createChat(async (workspace) => (await workspaces.of(workspace))?.clients.posts ?? null, log)
   if (!(receiver instanceof HTTPReceiver)) return overSocket(receiver, chat, context, state)
-  const install = mode.kind === 'many' ? installListener(mode, mode.words, mode.book, settings, now) : null
+  const install = mode.kind === 'many' ? installListener(mode, settings, now) : null
   return { ...overHttp(receiver, chat, context, state), install }
 }
 

@@ -16,23 +16,30 @@ export interface InstallSettings {
   readonly signingSecret: string
 }
 
+/** Many workspaces, over HTTP. */
+export interface InstallMode extends InstallSettings {
+  readonly kind: 'many'
+  readonly book: InstallationBook
+  readonly words: InstallWords
+  /** Told who installed it, once it is in the book. */
+  readonly installedBy: (workspace: string, user: string) => Promise<unknown>
+}
+
 /**
  * `GET /slack/install` and `GET /slack/oauth_redirect`: the framework's own flow, with its state in a cookie of the browser that began
  * it, over the book of installations. A receiver of its own, so that deliveries are authorized by the same reading of the workspace as
  * everything else.
  */
-export function installListener(
-  settings: InstallSettings,
-  words: InstallWords,
-  book: InstallationBook,
-  client: ClientSettings,
-  now: () => Instant
-): RequestListener {
+export function installListener(mode: InstallMode, client: ClientSettings, now: () => Instant): RequestListener {
+  const { words } = mode
   const receiver = new HTTPReceiver({
-    ...settings,
+    clientId: mode.clientId,
+    clientSecret: mode.clientSecret,
+    stateSecret: mode.stateSecret,
+    signingSecret: mode.signingSecret,
     logger: frameworkLogger(client.log),
     scopes: scopes.map(({ scope }) => scope),
-    installationStore: installationStore(book, now),
+    installationStore: installationStore(mode, now),
     installerOptions: {
       clientOptions: clientOptions(client),
       authorizationUrl: new URL('/oauth/v2/authorize', client.apiUrl).href,
@@ -57,14 +64,15 @@ const pageHeaders: ReadonlyMap<string, string> = new Map([
   ['x-content-type-options', 'nosniff']
 ])
 
-function installationStore(book: InstallationBook, now: () => Instant): InstallationStore {
+function installationStore({ book, installedBy }: Pick<InstallMode, 'book' | 'installedBy'>, now: () => Instant): InstallationStore {
   return {
-    storeInstallation: async ({ isEnterpriseInstall, team, bot }) => {
+    storeInstallation: async ({ isEnterpriseInstall, team, bot, user }) => {
       if (isEnterpriseInstall || team === undefined) throw new Error('an installation for a whole organisation is not supported')
       if (bot === undefined) throw new Error('an installation without a bot')
       // It would be dead in hours, and two servers that renew it at once would lock each other out.
       if (bot.refreshToken !== undefined) throw new Error('token rotation is on: turn it off in the settings of the app')
       await book.save({ workspace: team.id, botToken: bot.token, botId: bot.id, botUserId: bot.userId }, now())
+      await installedBy(team.id, user.id)
     },
     fetchInstallation: async () => {
       throw new Error('deliveries are authorized elsewhere')

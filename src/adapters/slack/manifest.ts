@@ -2,7 +2,7 @@ import { Document, isScalar, isSeq, type Scalar } from 'yaml'
 import { type CommandName, commandNames, usages } from '../../bot/text/usages.js'
 
 /** Commands that only stand behind `/seamhand`. */
-const behindRoot = ['bond', 'seal', 'fire', 'detail', 'punch', 'help', 'me', 'undo', 'correct'] as const
+const behindRoot = ['bond', 'seal', 'fire', 'detail', 'punch', 'start', 'role', 'help', 'me', 'undo', 'correct'] as const
 type Own = Exclude<CommandName, (typeof behindRoot)[number]>
 
 /** A new command does not compile without its line here. */

@@ -1,18 +1,15 @@
 import type { RequestListener } from 'node:http'
 import type { Chat } from '../../bot/chat-ports.js'
 import type { Talk } from '../../bot/talk/talk.js'
-import type { InstallWords } from '../../bot/text/install-words.js'
 import type { Instant } from '../../core/instant.js'
-import type { InstallSettings } from './install.js'
+import type { InstallMode } from './install.js'
 import type { SlackLog } from './log.js'
 import { describe, serviceCode } from './problem.js'
-import type { InstallationBook } from './workspaces.js'
 
 export type SlackMode =
   | { readonly kind: 'http'; readonly signingSecret: string; readonly botToken: string }
   | { readonly kind: 'socket'; readonly botToken: string; readonly appToken: string }
-  /** Many workspaces, over HTTP. */
-  | ({ readonly kind: 'many'; readonly book: InstallationBook; readonly words: InstallWords } & InstallSettings)
+  | InstallMode
 
 export interface SlackOptions {
   readonly mode: SlackMode

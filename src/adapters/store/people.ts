@@ -1,7 +1,8 @@
+import { sql } from 'kysely'
 import type { KnownPerson, Person } from '../../bot/ports.js'
 import { plain } from './codec.js'
 import { fixed } from './fixed.js'
-import type { Queries } from './schema.js'
+import type { Kind, Queries } from './schema.js'
 
 const nobody: Person = { lang: null, units: null, role: null, name: null, summary: null }
 
@@ -37,6 +38,29 @@ export async function writePerson(db: Queries, workspace: string, id: string, ch
     .values({ workspace, person: plain(id), ...nobody, ...changed })
     .onConflict((conflict) => conflict.columns(['workspace', 'person']).doUpdateSet(changed))
     .execute()
+}
+
+/** One of two keys of the lock; the other is the workspace. */
+const rolesLock = 73_264_264
+
+/** Holds the roles of a workspace until the transaction ends. On SQLite a transaction that writes is alone from its beginning. */
+export async function lockRoles(db: Queries, kind: Kind, workspace: string): Promise<void> {
+  if (kind === 'postgres') await sql`select pg_advisory_xact_lock(${rolesLock}, hashtext(${workspace}))`.execute(db)
+}
+
+/** Within `lockRoles`: makes a person the first supervisor; false when somebody else is. Done twice it is done once. */
+export async function claimSupervisor(db: Queries, workspace: string, id: string): Promise<boolean> {
+  if (await readSupervisor(db, workspace)) return (await readPerson(db, workspace, id)).role === 'supervisor'
+  await writePerson(db, workspace, id, { role: 'supervisor' })
+  return true
+}
+
+/** Within `lockRoles`: gives a person a role; false when it would take the last supervisor away. */
+export async function nameRole(db: Queries, workspace: string, id: string, role: NonNullable<Person['role']>): Promise<boolean> {
+  const supervisors = role === 'supervisor' ? [] : await readSupervisors(db, workspace)
+  if (supervisors.length === 1 && supervisors[0]?.id === id) return false
+  await writePerson(db, workspace, id, { role })
+  return true
 }
 
 /**

@@ -11,7 +11,7 @@ import { keptRows, rawRows } from './entries.js'
 import { fixed } from './fixed.js'
 import { readKeepsake } from './keepsakes.js'
 import { around, outside } from './outside.js'
-import { forgetPerson, readPerson, readSupervisor, readSupervisors, writePerson } from './people.js'
+import { claimSupervisor, forgetPerson, lockRoles, nameRole, readPerson, readSupervisor, readSupervisors, writePerson } from './people.js'
 import type { Database, Queries } from './schema.js'
 import { insertSite, siteRow, siteView } from './view.js'
 
@@ -56,14 +56,24 @@ export function createStore(db: Database): Store & StoreExtras {
     givenUp: (workspace, dueSince, count) => safely(() => givenUp(read, workspace, dueSince, count)),
     supervisors: (workspace) => safely(() => readSupervisors(read, workspace)),
     hasSupervisor: (workspace) => safely(() => readSupervisor(read, workspace)),
+    claimSupervisor: (workspace, id) => safely(() => overRoles(db, workspace, (trx) => claimSupervisor(trx, workspace, id))),
+    nameRole: (workspace, id, role) => safely(() => overRoles(db, workspace, (trx) => nameRole(trx, workspace, id, role))),
     siteOfChannel: (workspace, channel) => safely(() => siteOfChannel(read, workspace, channel)),
     close: () => outside(() => db.close()),
     allSites: () => outside(() => read.selectFrom('sites').select(['workspace', 'site']).orderBy('workspace').orderBy('site').execute()),
     entriesCount: (key) => outside(() => countEntries(read, key)),
     exportRows: (key, afterSeq, count) => outside(() => rawRows(read, key, afterSeq, count)),
     snapshot: (key, look) => snapshot(db, key, look),
-    forget: (workspace, id, successor) => outside(() => write.transaction().execute((trx) => forgetPerson(trx, workspace, id, successor)))
+    forget: (workspace, id, successor) => outside(() => overRoles(db, workspace, (trx) => forgetPerson(trx, workspace, id, successor)))
   }
+}
+
+/** Alone with the roles of a workspace: of two who would be its first supervisor, or who take the last one away, one waits. */
+function overRoles<T>({ kind, write }: Database, workspace: string, run: (db: Queries) => Promise<T>): Promise<T> {
+  return write.transaction().execute(async (trx) => {
+    await lockRoles(trx, kind, workspace)
+    return run(trx)
+  })
 }
 
 async function givenUp(db: Queries, workspace: string, dueSince: Instant, count: number) {

@@ -17,10 +17,12 @@ import { me } from './me.js'
 import { override } from './override.js'
 import { probeList, probeOpen, probePhoto, probeStep } from './probe.js'
 import { punchAdd, punchList, punchStep } from './punch.js'
+import { role } from './role.js'
 import { seal } from './seal.js'
 import { sheets } from './sheets.js'
 import { siteNew, siteSet, siteShow } from './site.js'
 import { spray } from './spray.js'
+import { start } from './start.js'
 import { strip } from './strip.js'
 import { undo } from './undo.js'
 import { weld } from './weld.js'
@@ -66,7 +68,9 @@ export const siteCommands = {
   correct
 } as const satisfies { readonly [A in Asked]?: SiteCommand<A> }
 
-export const freeCommands = { strip, sheets, 'site new': siteNew, help, me } as const satisfies { readonly [A in Asked]?: FreeCommand<A> }
+export const freeCommands = { strip, sheets, 'site new': siteNew, start, role, help, me } as const satisfies {
+  readonly [A in Asked]?: FreeCommand<A>
+}
 
 /** Every thing a person can ask has its command: a missing one does not compile. */
 type Missing = Exclude<Asked, keyof typeof siteCommands | keyof typeof freeCommands>

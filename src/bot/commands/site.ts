@@ -1,11 +1,11 @@
 import { emptySite } from '../../core/log/states/site.js'
-import type { SiteSettings } from '../../core/site.js'
+import type { SiteKey, SiteSettings } from '../../core/site.js'
 import { defaultSettings } from '../../core/site.js'
 import { type Beside, type Done, type OnSite, refuse, told } from '../context.js'
 import { toJsonObject } from '../json.js'
 import type { Store } from '../ports.js'
-import { openSession, type Session } from '../session/session.js'
-import type { Said, SiteChange } from '../words/said.js'
+import { openSession } from '../session/session.js'
+import type { Said, SiteBegun, SiteChange } from '../words/said.js'
 
 export async function siteShow(_said: Extract<Said, { command: 'site show' }>, { session }: OnSite): Promise<Done> {
   return told({ command: 'site', numbers: { site: toJsonObject(session.settings) } })
@@ -21,7 +21,7 @@ export async function siteSet(
   if (session.ask.role !== 'supervisor') return refuse('not-allowed', 'site', { who: 'supervisor' })
   const wrong = unknownChoice(said.change, ports.sheets.ids, ports.sheets.byId(said.change.limits ?? sheet.id)?.substrates ?? {})
   if (wrong !== null) return wrong
-  const taken = await takenChannel(said.change, session, ports.store)
+  const taken = await takenChannel(said.change, session.view.key, ports.store)
   if (taken !== null) return taken
   const { voids, punch } = (await session.latest('site')) ?? emptySite
   const open = Object.keys(voids.unsettled).length > 0 ? 'open-voids' : (punch?.open.length ?? 0) > 0 ? 'open-punch' : null
@@ -32,10 +32,10 @@ export async function siteSet(
 }
 
 /** A channel belongs to one site: what is said in it must have one meaning. */
-async function takenChannel({ channel }: SiteChange, { view }: Session, store: Store): Promise<Done | null> {
+async function takenChannel({ channel }: SiteChange, { workspace, site }: SiteKey, store: Store): Promise<Done | null> {
   if (channel === undefined || channel === null) return null
-  const owner = await store.siteOfChannel(view.key.workspace, channel)
-  return owner === null || owner === view.key.site ? null : refuse('wrong-state', channel, { label: 'channel', state: 'taken' })
+  const owner = await store.siteOfChannel(workspace, channel)
+  return owner === null || owner === site ? null : refuse('wrong-state', channel, { label: 'channel', state: 'taken' })
 }
 
 function unknownChoice(change: SiteChange, sheets: readonly string[], substrates: Readonly<Record<string, unknown>>): Done | null {
@@ -47,34 +47,38 @@ function unknownChoice(change: SiteChange, sheets: readonly string[], substrates
   return null
 }
 
+/** Makes a site with the usual settings. */
+export async function siteNew({ name, lat, lon, zone }: Extract<Said, { command: 'site new' }>, beside: Beside): Promise<Done> {
+  const made = await makeSite({ name, lat, lon, zone, change: {} }, 'new', beside)
+  return 'ok' in made ? made : told({ command: 'site', site: name, numbers: { site: toJsonObject(made.base) }, logged: made.logged, invented: false })
+}
+
+interface Made {
+  readonly base: SiteSettings
+  /** Ids of its first entry. */
+  readonly logged: readonly string[]
+}
+
 /**
- * Makes a site. Asked for in a channel that is no site's, it takes that channel; a site's own channel stays that site's. What it was made with is its first
- * entry, so that the record shows who set it and no one changes it unseen.
+ * Makes a site, or says why not. Asked for in a channel that is no site's, it takes that channel where none is named; a site's own channel
+ * stays that site's. What it was made with is its first entry, so that the record shows who set it and no one changes it unseen.
  */
-export async function siteNew(said: Extract<Said, { command: 'site new' }>, { ask, ports }: Beside): Promise<Done> {
-  if (ask.role !== 'supervisor') return refuse('not-allowed', 'new', { who: 'supervisor' })
-  const { name, lat, lon, zone } = said
+export async function makeSite({ name, lat, lon, zone, change }: SiteBegun, word: string, { ask, ports, sheet }: Beside): Promise<Made | Done> {
+  if (ask.role !== 'supervisor') return refuse('not-allowed', word, { who: 'supervisor' })
+  const wrong = unknownChoice(change, ports.sheets.ids, ports.sheets.byId(change.limits ?? sheet.id)?.substrates ?? {})
+  if (wrong !== null) return wrong
   const key = { workspace: ask.workspace, site: name }
-  const base: SiteSettings = {
-    ...defaultSettings,
-    lang: ports.lang,
-    units: ports.units,
-    lat,
-    lon,
-    zone,
-    channel: ask.site === null ? ask.channel : null
-  }
+  const theirs = await takenChannel(change, key, ports.store)
+  if (theirs !== null) return theirs
+  const channel = ask.site === null ? ask.channel : null
+  const base: SiteSettings = { ...defaultSettings, lang: ports.lang, units: ports.units, lat, lon, zone, channel, ...change }
   const taken = refuse('wrong-state', name, { label: 'site', state: 'exists' })
-  if (!ask.log) return (await ports.store.view(key)) === null ? made(name, base, []) : taken
+  if (!ask.log) return (await ports.store.view(key)) === null ? { base, logged: [] } : taken
   if (!(await ports.store.createSite(key, base))) return taken
   const appended = await ports.store.append<readonly string[]>(key, ask.at, null, async (view) => {
     const session = await openSession(ask, view)
     await session.log('setting', 'site', base)
     return session.batch(session.ids())
   })
-  return made(name, base, appended?.reply ?? [])
-}
-
-function made(site: string, base: SiteSettings, logged: readonly string[]): Done {
-  return told({ command: 'site', site, numbers: { site: toJsonObject(base) }, logged, invented: false })
+  return { base, logged: appended?.reply ?? [] }
 }

@@ -31,8 +31,7 @@ export async function askFor(delivery: Delivery, text: string, site: string | nu
   }
 }
 
-async function firstRole(workspace: string, user: string, ports: Ports): Promise<Role> {
-  if (await ports.store.hasSupervisor(workspace)) return 'crew'
-  await ports.store.savePerson(workspace, user, { role: 'supervisor' })
-  return 'supervisor'
+async function firstRole(workspace: string, user: string, { store }: Ports): Promise<Role> {
+  if (await store.hasSupervisor(workspace)) return 'crew'
+  return (await store.claimSupervisor(workspace, user)) ? 'supervisor' : 'crew'
 }

@@ -19,7 +19,7 @@ import { homeView } from './home.js'
 import type { Delivery, FormValues, Message, Pressed, Submitted, Talk } from './talk.js'
 
 /** Commands whose answer is for the asker alone. */
-const forAsker: ReadonlySet<string | null> = new Set(['help', 'me', null])
+const forAsker: ReadonlySet<string | null> = new Set(['help', 'me', 'role', null])
 
 /** The bot for transports: one dispatcher behind messages, buttons, forms and home. */
 export function createTalk(ports: Ports, places: Places): Talk {

@@ -1,3 +1,4 @@
+import { begin } from './en/begin.js'
 import { closing } from './en/closing.js'
 import { day } from './en/day.js'
 import { dayPicture } from './en/day-picture.js'
@@ -32,11 +33,12 @@ export const en: Text = {
   ...posts,
   day,
   dayPicture,
+  begin,
   closing,
   findings: { ...findings, ...closing.findings },
   fixes: { ...fixes, ...closing.fixes },
   labels: { ...labels, ...closing.labels },
-  refusal: { ...refusal, states: { ...refusal.states, ...closing.states } },
+  refusal: { ...refusal, states: { ...refusal.states, ...closing.states, 'last-supervisor': begin.lastSupervisor } },
   roofPicture,
   sheets,
   takeoff,

@@ -1,3 +1,4 @@
+import { begin } from './fr/begin.js'
 import { closing } from './fr/closing.js'
 import { day } from './fr/day.js'
 import { dayPicture } from './fr/day-picture.js'
@@ -32,11 +33,12 @@ export const fr: Text = {
   ...posts,
   day,
   dayPicture,
+  begin,
   closing,
   findings: { ...findings, ...closing.findings },
   fixes: { ...fixes, ...closing.fixes },
   labels: { ...labels, ...closing.labels },
-  refusal: { ...refusal, states: { ...refusal.states, ...closing.states } },
+  refusal: { ...refusal, states: { ...refusal.states, ...closing.states, 'last-supervisor': begin.lastSupervisor } },
   roofPicture,
   sheets,
   takeoff,

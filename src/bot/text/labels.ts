@@ -96,6 +96,8 @@ export const labelIds = [
   'roll',
   'picture',
   'times',
+  'person',
+  'role',
   'reason',
   'name',
   'time',

@@ -2,6 +2,7 @@ import type { Activity, Group } from '../../core/finding.js'
 import type { Fix } from '../../core/fix.js'
 import type { Outcome } from '../../core/outcome.js'
 import type { ErrorCode, FindingId } from '../answer.js'
+import type { BeginWords } from './begin-words.js'
 import type { ClosingWords } from './closing-words.js'
 import type { DayPictureWords } from './day-picture-words.js'
 import type { DayWords } from './day-words.js'
@@ -169,6 +170,7 @@ export interface Text {
   readonly laid: LaidWords
   readonly day: DayWords
   readonly run: RunWords
+  readonly begin: BeginWords
   readonly closing: ClosingWords
   readonly warming: WarmingWords
   readonly yields: YieldWords

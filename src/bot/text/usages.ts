@@ -15,6 +15,8 @@ export const commandNames = [
   'punch',
   'day',
   'site',
+  'start',
+  'role',
   'help',
   'me',
   'undo',
@@ -85,6 +87,12 @@ export const usages: Usages = {
       'site [NAME] [units metric | us] [lang en | es | fr] [morning HH:MM] [evening HH:MM] [days mon-sat] [hours HH:MM-HH:MM] [posts KINDS | off] [limits ID] [substrate KIND] [channel CHANNEL] · site new NAME at LAT,LON zone ZONE · site NAME closed',
     example: '/site units us morning 05:30'
   },
+  start: {
+    usage:
+      'start · start NAME at LAT,LON zone Area/City [units metric | us] [lang en | es | fr] [morning HH:MM] [evening HH:MM] [days mon-sat] [hours HH:MM-HH:MM] [posts KINDS | off] [limits ID] [substrate KIND] [channel CHANNEL | off]',
+    example: '/seamhand start north at 50.1,8.2 zone Europe/Berlin units metric hours 06:00-16:00'
+  },
+  role: { usage: 'role · role PERSON [supervisor | crew | inspector]', example: '/seamhand role @U0123ABCD supervisor' },
   help: { usage: 'help [COMMAND | guide]', example: '/seamhand help spray' },
   me: { usage: 'me [lang en | es | fr] [units metric | us] [summary | no summary]', example: '/seamhand me lang es units us' },
   undo: { usage: 'undo [ID]', example: '/seamhand undo north-12' },

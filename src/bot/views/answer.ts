@@ -1,6 +1,7 @@
 import type { Answer, Spoken } from '../answer.js'
 import { texts } from '../text/index.js'
 import { type CommandName, isCommandName } from '../text/usages.js'
+import { roleView, startView } from './begin.js'
 import { bondView } from './bond.js'
 import { couponView } from './coupon.js'
 import { dayView } from './day.js'
@@ -41,6 +42,8 @@ const views: Readonly<Record<CommandName, View>> = {
   punch: punchView,
   day: (answer, how, text) => dayViewOf(answer)(answer, how, text),
   site: siteView,
+  start: startView,
+  role: roleView,
   help: helpView,
   me: meView,
   undo: undoView,

@@ -20,6 +20,8 @@ export const usualCaution: Readonly<Record<CommandName, Caution | null>> = {
   strip: 'blade',
   sheets: 'blade',
   site: null,
+  start: null,
+  role: null,
   help: null,
   me: null,
   undo: null,

@@ -12,6 +12,7 @@ import { escapeText } from './escape.js'
 import type { How } from './how.js'
 import { numeral } from './number.js'
 import { layOut } from './page.js'
+import { whoAll } from './who.js'
 
 const wordMax = 60
 const mostUnderstood = 20
@@ -23,7 +24,8 @@ export function speakRefusal(refusal: Refusal, command: string | null, usage: st
   const text = texts[how.lang]
   const { refusal: words, help } = text
   const message = refusalMessage(refusal, how)
-  const next = words.next[refusal.code]
+  const people = Array.isArray(refusal.detail.people) ? (refusal.detail.people as readonly string[]) : []
+  const next = people.length > 0 ? text.begin.askOne(whoAll(people)) : words.next[refusal.code]
   const example = isCommandName(command) ? [help.example(text.usages[command].example)] : []
   const lines = [
     words.nothingLogged,

@@ -26,7 +26,7 @@ export function siteView(answer: Answer, how: How, text: Text): Page {
   return pageOf(answer, { about, lines: [...(settings === null ? [] : settingLines(settings, how, text)), ...sites] }, how, text)
 }
 
-function settingLines(settings: Settings, how: How, text: Text): readonly string[] {
+export function settingLines(settings: Settings, how: How, text: Text): readonly string[] {
   const { site, frame } = text
   const keys = Object.keys(site.keys) as (keyof SiteWords['keys'])[]
   const lines = keys.flatMap((key) => {

@@ -19,6 +19,8 @@ export const commandWords = {
   punch: { en: 'punch', es: 'pendiente(,s)', fr: 'réserve(,s)' },
   day: { en: 'day', es: 'día', fr: 'jour' },
   site: { en: 'site', es: 'obra', fr: 'chantier' },
+  start: { en: 'start', es: 'empezar comenzar inicio', fr: 'commencer démarrer début' },
+  role: { en: 'role(,s)', es: 'rol(,es)', fr: 'rôle(,s)' },
   help: { en: 'help', es: 'ayuda', fr: 'aide' },
   me: { en: 'me', es: 'yo', fr: 'moi' },
   undo: { en: 'undo', es: 'deshacer', fr: 'annuler' },

@@ -11,10 +11,12 @@ import { laid } from './vocabularies/laid.js'
 import { me } from './vocabularies/me.js'
 import { probe } from './vocabularies/probe.js'
 import { punch } from './vocabularies/punch.js'
+import { role } from './vocabularies/role.js'
 import { seal } from './vocabularies/seal.js'
 import { sheets } from './vocabularies/sheets.js'
 import { site } from './vocabularies/site.js'
 import { spray } from './vocabularies/spray.js'
+import { start } from './vocabularies/start.js'
 import { strip } from './vocabularies/strip.js'
 import { undo } from './vocabularies/undo.js'
 import { weld } from './vocabularies/weld.js'
@@ -38,6 +40,8 @@ export const grammars: Readonly<Record<string, Grammar>> = {
   punch,
   day,
   site,
+  start,
+  role,
   help,
   me,
   undo,

@@ -94,6 +94,8 @@ interface OtherFields {
   signs: FoamSign[]
   siteName: string
   siteNew: true
+  person: string
+  role: 'crew' | 'supervisor' | 'inspector'
   summary: boolean
   ids: string[]
   about: string

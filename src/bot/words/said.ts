@@ -41,6 +41,10 @@ export type Said =
   | { readonly command: 'site show'; readonly name: string | null }
   | { readonly command: 'site set'; readonly name: string | null; readonly change: SiteChange }
   | { readonly command: 'site new'; readonly name: string; readonly lat: number; readonly lon: number; readonly zone: string }
+  /** Site null: how to begin is asked. */
+  | { readonly command: 'start'; readonly site: SiteBegun | null }
+  /** Role null: what it is; person null: who the supervisors are. */
+  | { readonly command: 'role'; readonly person: string | null; readonly role: 'crew' | 'supervisor' | 'inspector' | null }
   | { readonly command: 'help'; readonly about: string | null }
   | { readonly command: 'me'; readonly lang: Lang | null; readonly units: Units | null; readonly summary: boolean | null }
   | { readonly command: 'undo'; readonly ids: readonly string[] }
@@ -126,6 +130,15 @@ export interface SiteChange {
   readonly lat?: number
   readonly lon?: number
   readonly closed?: boolean
+}
+
+/** A site to be made, with what is to be set for it. */
+export interface SiteBegun {
+  readonly name: string
+  readonly lat: number
+  readonly lon: number
+  readonly zone: string
+  readonly change: SiteChange
 }
 
 /** Who asks, as far as reading the words needs it. */

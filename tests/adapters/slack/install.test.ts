@@ -44,9 +44,12 @@ function memoryBook(): InstallationBook & { readonly kept: Map<string, Installat
 
 async function startMany(service?: Service) {
   const book = memoryBook()
-  const bot = await startBot({ mode: { ...mode, book, words: en.install }, workspaceOf: (team) => team }, service ?? (await startService(null)))
+  const installers: string[] = []
+  const installedBy = async (workspace: string, user: string) => installers.push(`${workspace} ${user}`)
+  const many = { ...mode, book, words: en.install, installedBy }
+  const bot = await startBot({ mode: many, workspaceOf: (team) => team }, service ?? (await startService(null)))
   open.push(bot)
-  return { book, bot }
+  return { book, bot, installers }
 }
 
 const installedAs = (workspace: string, at = 0): Installation & { at: number } => ({
@@ -81,7 +84,7 @@ describe('installing', () => {
   })
 
   it('leads to the service with the least scopes and a state in the browser, and keeps the token', async () => {
-    const { book, bot } = await startMany()
+    const { book, bot, installers } = await startMany()
     bot.service.on('oauth.v2.access', granted())
     const { page, address, state, cookie } = await begin(bot)
 
@@ -96,6 +99,7 @@ describe('installing', () => {
     expect({ status: done.status, text: done.text }).toMatchObject({ status: 200, text: expect.stringContaining('Seamhand is installed') })
     expect(bot.service.of('oauth.v2.access')[0]?.args).toMatchObject({ code: 'c1', client_id: '11.22', client_secret: 'client secret' })
     expect(book.kept.get('T1')).toMatchObject({ workspace: 'T1', botToken: 'xoxb-T1', botId: 'B0BOT', botUserId: 'UB' })
+    expect(installers).toEqual(['T1 U1'])
     expect(done.text + JSON.stringify(bot.logged)).not.toMatch(/xoxb|client secret/)
   })
 

@@ -14,10 +14,12 @@ import { laidVocabulary } from '../../../src/bot/words/vocabularies/laid.js'
 import { meVocabulary } from '../../../src/bot/words/vocabularies/me.js'
 import { probeVocabulary } from '../../../src/bot/words/vocabularies/probe.js'
 import { punchVocabulary } from '../../../src/bot/words/vocabularies/punch.js'
+import { roleVocabulary } from '../../../src/bot/words/vocabularies/role.js'
 import { sealVocabulary } from '../../../src/bot/words/vocabularies/seal.js'
 import { sheetsVocabulary } from '../../../src/bot/words/vocabularies/sheets.js'
 import { siteVocabulary } from '../../../src/bot/words/vocabularies/site.js'
 import { sprayVocabulary } from '../../../src/bot/words/vocabularies/spray.js'
+import { startVocabulary } from '../../../src/bot/words/vocabularies/start.js'
 import { stripVocabulary } from '../../../src/bot/words/vocabularies/strip.js'
 import { weldVocabulary } from '../../../src/bot/words/vocabularies/weld.js'
 import { welderVocabulary } from '../../../src/bot/words/vocabularies/welder.js'
@@ -129,6 +131,8 @@ const vocabularies = {
   punch: punchVocabulary,
   site: siteVocabulary,
   me: meVocabulary,
+  role: roleVocabulary,
+  start: startVocabulary,
   commands: Object.fromEntries(Object.entries(commandWords).map(([command, words]) => [command, { words }]))
 }
 

@@ -24,6 +24,8 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     punch: 'what is left to mend before handing over',
     day: 'the hours that can go, last sheet by, what to stage',
     site: 'show or set a site',
+    start: 'set up a site in a minute',
+    role: 'who is supervisor, and naming one',
     help: 'this list, or one command',
     me: 'your language and units',
     undo: 'undo what you logged within 10 min',

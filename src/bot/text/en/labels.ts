@@ -99,6 +99,8 @@ export const labels: Readonly<Record<Exclude<LabelId, ClosingLabelId>, string>> 
   roll: 'roll',
   picture: 'picture',
   times: 'how many',
+  person: 'person',
+  role: 'role',
   reason: 'reason',
   name: 'name',
   time: 'time',

@@ -43,7 +43,7 @@ export const refusal: RefusalWords = {
     'not-found': null,
     'wrong-state': null,
     'not-allowed': 'Ask a supervisor.',
-    'no-site': 'Name a site or make one: site new NAME at LAT,LON zone ZONE',
+    'no-site': 'Name a site or make one: start NAME at LAT,LON zone ZONE',
     'bad-option': null,
     config: 'Correct the settings and start again.',
     store: 'Try again. If it stays, tell who runs the bot.',

@@ -111,7 +111,7 @@ export const talk: TalkWords = {
   gone: 'This button has nothing to do here any more. Ask again.',
   home: (sites) => plural('en', sites, { one: `${sites} site`, other: `${sites} sites` }),
   noSites: 'No site here yet.',
-  howToBegin: 'A supervisor makes one: site new NAME at LAT,LON zone Area/City',
+  howToBegin: 'A supervisor sets one up in a minute: /seamhand start',
   openVoids: (count) => plural('en', count, { one: `${count} void not settled`, other: `${count} voids not settled` }),
   inventedSite: 'invented site and weather',
   askNow: 'now'

@@ -24,6 +24,8 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     punch: 'lo que queda pendiente antes de entregar',
     day: 'las horas en que se puede, última lámina, qué preparar',
     site: 'ver o ajustar una obra',
+    start: 'preparar una obra en un minuto',
+    role: 'quién es supervisor, y nombrar a otro',
     help: 'esta lista, o un comando',
     me: 'su idioma y sus unidades',
     undo: 'deshacer lo que anotó en los últimos 10 min',

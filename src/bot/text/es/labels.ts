@@ -99,6 +99,8 @@ export const labels: Readonly<Record<Exclude<LabelId, ClosingLabelId>, string>> 
   roll: 'rollo',
   picture: 'dibujo',
   times: 'cuántas',
+  person: 'persona',
+  role: 'rol',
   reason: 'motivo',
   name: 'nombre',
   time: 'hora',

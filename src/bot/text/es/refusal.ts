@@ -43,7 +43,7 @@ export const refusal: RefusalWords = {
     'not-found': null,
     'wrong-state': null,
     'not-allowed': 'Pedirlo a un supervisor.',
-    'no-site': 'Nombrar una obra o crear una: site new NOMBRE at LAT,LON zone ZONA',
+    'no-site': 'Nombrar una obra o crear una: empezar NOMBRE a LAT,LON zona ZONA',
     'bad-option': null,
     config: 'Corregir los ajustes y arrancar otra vez.',
     store: 'Intentar otra vez. Si sigue, avisar a quien lleva el bot.',

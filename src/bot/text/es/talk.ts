@@ -112,7 +112,7 @@ export const talk: TalkWords = {
   gone: 'Este botón ya no tiene nada que hacer aquí. Pregunte otra vez.',
   home: (sites) => plural('es', sites, { one: `${sites} obra`, other: `${sites} obras` }),
   noSites: 'Aquí no hay ninguna obra todavía.',
-  howToBegin: 'Un supervisor la crea: site new NOMBRE at LAT,LON zone Región/Ciudad',
+  howToBegin: 'Un supervisor la prepara en un minuto: /seamhand empezar',
   openVoids: (count) => plural('es', count, { one: `${count} falla sin cerrar`, other: `${count} fallas sin cerrar` }),
   inventedSite: 'obra y tiempo inventados',
   askNow: 'ahora'

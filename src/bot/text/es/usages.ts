@@ -60,6 +60,12 @@ export const usages: Usages = {
       'site [NOMBRE] [unidades metric | us] [idioma en | es | fr] [mañana HH:MM] [tarde HH:MM] [días 1-6] [horario HH:MM-HH:MM] [avisos CLASES] [límites ID] [sustrato CLASE] [canal CANAL] · site nuevo NOMBRE a LAT,LON zona ZONA · site NOMBRE cerrado',
     example: '/site unidades us mañana 05:30'
   },
+  start: {
+    usage:
+      'empezar · empezar NOMBRE a LAT,LON zona Región/Ciudad [unidades metric | us] [idioma en | es | fr] [mañana HH:MM] [tarde HH:MM] [días lun-sáb] [horario HH:MM-HH:MM] [avisos CLASES | no] [límites ID] [sustrato CLASE] [canal CANAL | no]',
+    example: '/seamhand empezar norte a 50.1,8.2 zona Europe/Berlin idioma es horario 06:00-16:00'
+  },
+  role: { usage: 'rol · rol PERSONA [supervisor | cuadrilla | inspector]', example: '/seamhand rol @U0123ABCD supervisor' },
   help: { usage: 'help [COMANDO | guía]', example: '/seamhand help spray' },
   me: { usage: 'me [idioma en | es | fr] [unidades metric | us] [resumen | sin resumen]', example: '/seamhand me idioma es unidades metric' },
   undo: { usage: 'deshacer [ID]', example: '/seamhand deshacer north-12' },

@@ -24,6 +24,8 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     punch: 'réserves à lever avant la remise',
     day: 'les heures possibles, dernière feuille, quoi préparer',
     site: 'voir ou régler un chantier',
+    start: 'préparer un chantier en une minute',
+    role: 'qui est chef de chantier, et en nommer un',
     help: 'cette liste, ou une commande',
     me: 'votre langue et vos unités',
     undo: 'annuler ce que vous avez noté depuis moins de 10 min',

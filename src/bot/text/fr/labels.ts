@@ -99,6 +99,8 @@ export const labels: Readonly<Record<Exclude<LabelId, ClosingLabelId>, string>> 
   roll: 'rouleau',
   picture: 'dessin',
   times: 'combien',
+  person: 'personne',
+  role: 'rôle',
   reason: 'motif',
   name: 'nom',
   time: 'heure',

@@ -43,7 +43,7 @@ export const refusal: RefusalWords = {
     'not-found': null,
     'wrong-state': null,
     'not-allowed': 'Demander à un chef de chantier.',
-    'no-site': 'Nommer un chantier ou en créer un : site new NOM at LAT,LON zone FUSEAU',
+    'no-site': 'Nommer un chantier ou en créer un : commencer NOM à LAT,LON fuseau ZONE',
     'bad-option': null,
     config: 'Corriger les réglages et redémarrer.',
     store: 'Réessayer. Si cela dure, prévenir qui gère le bot.',

@@ -111,7 +111,7 @@ export const talk: TalkWords = {
   gone: 'Ce bouton n’a plus rien à faire ici. Redemandez.',
   home: (sites) => plural('fr', sites, { one: `${sites} chantier`, other: `${sites} chantiers` }),
   noSites: 'Pas encore de chantier ici.',
-  howToBegin: 'Un responsable en crée un : site new NOM at LAT,LON zone Région/Ville',
+  howToBegin: 'Un chef de chantier en prépare un en une minute : /seamhand commencer',
   openVoids: (count) => plural('fr', count, { one: `${count} défaut non réglé`, other: `${count} défauts non réglés` }),
   inventedSite: 'chantier et météo inventés',
   askNow: 'maintenant'

@@ -60,6 +60,12 @@ export const usages: Usages = {
       'site [NOM] [unités metric | us] [langue en | es | fr] [matin HH:MM] [soir HH:MM] [jours 1-6] [horaire HH:MM-HH:MM] [messages GENRES] [limites ID] [support GENRE] [canal CANAL] · site nouveau NOM à LAT,LON fuseau ZONE · site NOM fermé',
     example: '/site unités us matin 05:30'
   },
+  start: {
+    usage:
+      'commencer · commencer NOM à LAT,LON fuseau Région/Ville [unités metric | us] [langue en | es | fr] [matin HH:MM] [soir HH:MM] [jours lun-sam] [horaire HH:MM-HH:MM] [messages GENRES | aucun] [limites ID] [support GENRE] [canal CANAL | aucun]',
+    example: '/seamhand commencer nord à 50.1,8.2 fuseau Europe/Berlin langue fr horaire 06:00-16:00'
+  },
+  role: { usage: 'rôle · rôle PERSONNE [chef | équipe | inspecteur]', example: '/seamhand rôle @U0123ABCD chef' },
   help: { usage: 'help [COMMANDE | guide]', example: '/seamhand help spray' },
   me: { usage: 'me [langue en | es | fr] [unités metric | us] [résumé | sans résumé]', example: '/seamhand me langue fr unités metric' },
   undo: { usage: 'annuler [ID]', example: '/seamhand annuler north-12' },

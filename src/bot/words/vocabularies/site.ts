@@ -27,7 +27,7 @@ function readPlace(walk: Walk, heard: Heard): void {
   note(walk, 'at', `${lat},${lon}`)
 }
 
-function takeSiteName(walk: Walk): void {
+export function takeSiteName(walk: Walk): void {
   const before = walk.pos
   const name = takeChunk(walk)
   if (!/^[a-z0-9][a-z0-9-]{0,39}$/i.test(name)) {

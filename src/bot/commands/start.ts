@@ -1,0 +1,21 @@
+import { toIso } from '../../core/instant.js'
+import { nextSlot } from '../../core/schedule.js'
+import { type Beside, type Done, told } from '../context.js'
+import { toJsonObject } from '../json.js'
+import { postKinds, postTimes } from '../posts/index.js'
+import type { Said } from '../words/said.js'
+import { makeSite } from './site.js'
+
+/** A site made with all that it needs, and what comes next; without one, which sites there are and how to begin. */
+export async function start({ site }: Extract<Said, { command: 'start' }>, beside: Beside): Promise<Done> {
+  const { ask, ports } = beside
+  if (site === null) return told({ command: 'start', site: null, numbers: { sites: (await ports.store.sites(ask.workspace)).slice(0, 30) } })
+  const made = await makeSite(site, 'start', beside)
+  if ('ok' in made) return made
+  const { base, logged } = made
+  const { zone, days, posts, closed } = base
+  const scheduled = { workspace: ask.workspace, name: site.name, zone, times: postTimes(base), days, posts, closed }
+  const first = base.channel === null ? null : nextSlot(ask.at, scheduled, postKinds)
+  const next = first === null ? null : { kind: first.kind, at: toIso(first.dueAt) }
+  return told({ command: 'start', site: site.name, numbers: { site: toJsonObject(base), next }, logged, invented: false })
+}

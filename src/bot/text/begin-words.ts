@@ -1,0 +1,22 @@
+/** Setting up: a first site, and who may do what. */
+export interface BeginWords {
+  /** The head of an answer. */
+  readonly start: string
+  made(site: string): string
+  /** How to, in one line that runs. */
+  readonly how: string
+  /** What the chat service opens. */
+  readonly form: string
+  firstPost(kind: string, at: string): string
+  readonly noPost: string
+  readonly invite: string
+  readonly afterwards: string
+  role(person: string, role: string): string
+  named(person: string, role: string): string
+  readonly roles: Readonly<Record<'supervisor' | 'crew' | 'inspector', string>>
+  supervisors(list: string): string
+  readonly noSupervisor: string
+  /** Who can, where a person may not. */
+  askOne(list: string): string
+  readonly lastSupervisor: string
+}

@@ -1,0 +1,13 @@
+import { escapeText } from './escape.js'
+
+/** A person in a line: as the chat service shows a name where it is an id of its own, else the id as it is. */
+export function who(id: string): string {
+  return /^[UW][A-Z0-9]{5,20}$/.test(id) ? `<@${id}>` : escapeText(id, 60)
+}
+
+const mostNamed = 5
+
+/** "@Ana, @Ben": the first of them. */
+export function whoAll(ids: readonly string[]): string {
+  return ids.slice(0, mostNamed).map(who).join(', ')
+}
