@@ -1,8 +1,9 @@
 import { type Fact, missing } from '../fact.js'
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
-import { dewPointC, frostPointC, relativeHumidityPct } from '../physics/air.js'
+import { dewPointC, relativeHumidityPct } from '../physics/air.js'
 import { heatIndexC } from '../physics/heat-index.js'
+import { saturatedIceC, saturationWaterPa } from '../physics/saturation.js'
 import { windChillC } from '../physics/wind-chill.js'
 import type { WeatherAt } from '../weather/at.js'
 import { combine } from './combine.js'
@@ -61,9 +62,12 @@ function felt(airC: Fact, windKmh: Fact): Fact {
   return combine(airC, windKmh, (air, wind) => windChillC(air, Math.max(0, wind)) ?? air)
 }
 
-/** Where water comes out on a surface: the dew point, or the frost point where the dew point is below 0 °C. */
+/**
+ * Where water comes out on a surface: the dew point, or the frost point where the dew point is below 0 °C. Very dry and very cold air
+ * has a dew point below −110 °C, where the formula ends: no roof is ever as cold, so it is taken as that.
+ */
 export function condensation(dewC: number): number {
-  return dewC >= 0 ? dewC : (frostPointC(dewC, 100) ?? dewC)
+  return dewC >= 0 ? dewC : saturatedIceC(saturationWaterPa(Math.max(-110, dewC)))
 }
 
 /** Keeps a humidity moved by its spread inside what the formulas take. */
