@@ -152,8 +152,8 @@ dialog .trouble { border-radius: 4px; }
 .week { display: grid; grid-template-columns: repeat(7, minmax(0, 1fr)); text-align: center; font-size: .875rem; color: var(--quiet); }
 .week span + span { border-left: 1px solid var(--line); }
 .instant-steps { display: flex; flex-wrap: wrap; gap: .5rem; padding-top: .25rem; }
-.instant-steps button { flex: 1 1 auto; padding-inline: .5rem; }
-#whatif-said { padding: .5rem 0; min-height: 2.75rem; }
+.instant-steps button { flex: 1 1 auto; padding-inline: .375rem; font-size: .9375rem; }
+#whatif-told { padding-top: .75rem; }
 .told { display: grid; grid-template-columns: minmax(0, 1fr); gap: .5rem; border: 2px dashed var(--quiet); border-radius: 6px; padding: .75rem; margin-bottom: .75rem; }
 .told h3 { font-size: 1rem; color: var(--quiet); }
 #whatif-told[aria-busy=true] { opacity: 1; cursor: auto; }

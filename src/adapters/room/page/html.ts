@@ -38,7 +38,7 @@ function choices(pen: Pen, name: string, label: WordName, values: readonly Choic
 
 function settings(pen: Pen): string {
   return `
-<details class="settings" id="settings">
+<section ${pen.label('settings')}><details class="settings" id="settings">
   <summary><span ${pen.text('settings')}</span> <span id="settings-now" class="quiet"></span></summary>
   ${choices(pen, 'user', 'youAre', [
     ['crew', 'crew'],
@@ -56,7 +56,7 @@ function settings(pen: Pen): string {
     ['metric', 'metric'],
     ['us', 'us']
   ])}
-</details>`
+</details></section>`
 }
 
 /** Where an instant is chosen and what would be said then is shown. */
@@ -75,7 +75,7 @@ function supposing(pen: Pen): string {
       <button type="button" id="whatif-morning" ${pen.text('nextMorning')}</button>
     </div>
   </div>
-  <p id="whatif-said" class="quiet" role="status"></p>
+  <p id="whatif-said" class="unseen" role="status"></p>
   <div id="whatif-told"></div>
 </dialog>`
 }

@@ -26,15 +26,14 @@ function said(ms, options) {
   return new Intl.DateTimeFormat(locale(), { ...options, timeZone: week.zone }).format(ms)
 }
 
-function atSite(ms) {
-  return said(ms, { weekday: 'long', day: 'numeric', month: 'long', hour: '2-digit', minute: '2-digit', hourCycle: 'h23' })
+function atSite(ms, length) {
+  return said(ms, { weekday: length, day: 'numeric', month: length, hour: '2-digit', minute: '2-digit', hourCycle: 'h23' })
 }
 
 /** The slider and its words; the answer follows. */
 function show() {
-  const text = week === null ? '' : atSite(at)
-  byId('whatif-value').textContent = text
-  range.setAttribute('aria-valuetext', text)
+  byId('whatif-value').textContent = week === null ? '' : atSite(at, 'short')
+  range.setAttribute('aria-valuetext', week === null ? '' : atSite(at, 'long'))
   if (week === null) return
   range.max = String((week.to - week.from) / quarterMs - 1)
   range.value = String(Math.floor((at - week.from) / quarterMs))
@@ -64,7 +63,7 @@ async function ask() {
     tell(await get('/room/what-if', params, signal))
   } catch (error) {
     if (error.name === 'AbortError') return
-    byId('whatif-said').textContent = error instanceof TypeError ? t('noAnswer') : error.message
+    byId('whatif-told').replaceChildren(make('p', { class: 'trouble', role: 'alert' }, error instanceof TypeError ? t('noAnswer') : error.message))
   }
   byId('whatif-told').removeAttribute('aria-busy')
 }
@@ -72,7 +71,7 @@ async function ask() {
 function tell(answer) {
   week = { from: Date.parse(answer.from), to: Date.parse(answer.to), zone: answer.zone, nextMorning: answer.nextMorning === null ? null : Date.parse(answer.nextMorning) }
   show()
-  byId('whatif-said').textContent = t('whatIfSaid', { at: atSite(at), text: answer.told[0]?.text.split('\n')[0] ?? '' })
+  byId('whatif-said').textContent = t('whatIfSaid', { at: atSite(at, 'long'), text: answer.told[0]?.text.split('\n')[0] ?? '' })
   byId('whatif-told').replaceChildren(...answer.told.map((one) => make('section', { class: 'told', 'aria-labelledby': 'told-' + one.kind },
     make('h3', { id: 'told-' + one.kind }, t('whatIf-' + one.kind)), ...drawBlocks(one.blocks, 4, () => {}))))
 }
