@@ -1,14 +1,10 @@
 #!/usr/bin/env node
 import { createInterface } from 'node:readline'
 import { ListenError } from './adapters/http/server.js'
-import { SlackError } from './adapters/slack/app.js'
-import { answerUnset } from './adapters/terminal/ask.js'
-import { subcommands } from './adapters/terminal/index.js'
+import { SlackError } from './adapters/slack/slack-error.js'
 import { Stop, type Terminal } from './adapters/terminal/io.js'
 import { StoreError } from './bot/ports.js'
 import { ConfigError, readConfig } from './config.js'
-import { serve } from './wiring/serve.js'
-import { wire } from './wiring/tools.js'
 
 const terminal: Terminal = {
   out: (text) => void process.stdout.write(text),
@@ -17,23 +13,35 @@ const terminal: Terminal = {
   now: () => Math.floor(Date.now() / 1000)
 }
 
+/** The server and the subcommands share little: each start loads its own. */
+const parts = {
+  serve: async () => (await import('./wiring/serve.js')).serve,
+  subcommands: async () => (await import('./adapters/terminal/index.js')).subcommands,
+  answerUnset: async () => (await import('./adapters/terminal/ask.js')).answerUnset,
+  wire: async () => (await import('./wiring/tools.js')).wire
+}
+
 async function main([name = 'serve', ...rest]: readonly string[]): Promise<number> {
   try {
     const config = readConfig(process.env)
-    if (name === 'help' || name === '--help') return list(terminal)
-    if (name === 'serve') return leaving(await serve(config, wire(config, terminal, true), told()))
+    if (name === 'serve') {
+      const [serve, wire] = await Promise.all([parts.serve(), parts.wire()])
+      return leaving(await serve(config, wire(config, terminal, true), told()))
+    }
+    const subcommands = await parts.subcommands()
+    if (name === 'help' || name === '--help') return list(terminal, Object.keys(subcommands))
     if (!Object.hasOwn(subcommands, name)) {
       throw new Stop(`no such command: ${name.slice(0, 60)}. Use serve, ${Object.keys(subcommands).join(', ')}`, 2, 'unknown-command')
     }
-    return await subcommands[name as keyof typeof subcommands](rest, wire(config, terminal, false))
+    return await subcommands[name as keyof typeof subcommands](rest, (await parts.wire())(config, terminal, false))
   } catch (error) {
-    return sentenceFor(error, name === 'ask' && rest.includes('--json'))
+    return await sentenceFor(error, name === 'ask' && rest.includes('--json'))
   }
 }
 
 /** What is the operator's to mend is a sentence, or an answer where JSON was asked for; anything else is a bug and shows itself. */
-function sentenceFor(error: unknown, json: boolean): number {
-  if (json && (error instanceof Stop || error instanceof ConfigError)) return answerUnset(terminal, error.message)
+async function sentenceFor(error: unknown, json: boolean): Promise<number> {
+  if (json && (error instanceof Stop || error instanceof ConfigError)) return (await parts.answerUnset())(terminal, error.message)
   if (error instanceof Stop) return say(error.message, error.code)
   const known = [ConfigError, StoreError, ListenError, SlackError].some((kind) => error instanceof kind)
   if (known) return say((error as Error).message, 1)
@@ -46,8 +54,8 @@ function say(message: string, code: number): number {
 }
 
 /** What can be run, a line each. */
-function list({ out }: Terminal): number {
-  out(`seamhand ${['serve', ...Object.keys(subcommands)].join('\nseamhand ')}\n`)
+function list({ out }: Terminal, names: readonly string[]): number {
+  out(`seamhand ${['serve', ...names].join('\nseamhand ')}\n`)
   return 0
 }
 

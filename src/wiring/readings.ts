@@ -1,5 +1,5 @@
+import type { Readings } from '../adapters/http/counted.js'
 import type { Health } from '../adapters/http/health.js'
-import type { Readings } from '../adapters/http/metrics.js'
 import { within } from '../adapters/slack/work.js'
 import { openPosts } from '../adapters/store/open-posts.js'
 import type { Database } from '../adapters/store/schema.js'

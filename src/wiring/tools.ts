@@ -1,9 +1,5 @@
 import { LimitsError, onlySheet, readSheets, resolveKept } from '../adapters/limits/files.js'
 import { createLog, reportBug } from '../adapters/log.js'
-import { manifestYaml } from '../adapters/slack/manifest.js'
-import { readBackup, writeBackup } from '../adapters/store/backup-file.js'
-import { moveToPostgres } from '../adapters/store/move.js'
-import { openPostgres } from '../adapters/store/open-postgres.js'
 import { openSqlite } from '../adapters/store/open-sqlite.js'
 import { outboxTable } from '../adapters/store/outbox-table.js'
 import type { Database } from '../adapters/store/schema.js'
@@ -11,7 +7,6 @@ import { createStore } from '../adapters/store/store.js'
 import { Stop, type Terminal } from '../adapters/terminal/io.js'
 import type { OpenStore, Tools } from '../adapters/terminal/tools.js'
 import type { Config } from '../config.js'
-import { outlineFrom } from './outline.js'
 import { draw } from './papers.js'
 import { choiceOf, type Live, liveFrom, refreshedFirst, weatherOf } from './weather.js'
 
@@ -19,6 +14,15 @@ import { choiceOf, type Live, liveFrom, refreshedFirst, weatherOf } from './weat
 export interface Wired extends Tools {
   readonly log: ReturnType<typeof createLog>
   databaseOf(store: OpenStore): Database
+}
+
+/** What most starts do not need is loaded when it is first asked for: a start is little else than loading. */
+const later = {
+  backups: () => import('../adapters/store/backup-file.js'),
+  manifest: () => import('../adapters/slack/manifest-yaml.js'),
+  move: () => import('../adapters/store/move.js'),
+  outline: () => import('./outline.js'),
+  postgres: () => import('../adapters/store/open-postgres.js')
 }
 
 /** `server`: this process is the one server of its SQLite file. */
@@ -51,25 +55,27 @@ export function wire(config: Config, terminal: Terminal, server: boolean): Wired
     defaults: { draw, lang: config.SEAMHAND_LANG, units: config.SEAMHAND_UNITS, report: (error, context) => reportBug(log, error, context) },
     openStore: async (at) => {
       const url = at === null ? config.DATABASE_URL : undefined
-      return storeOver(url === undefined ? await openSqlite(at ?? config.SEAMHAND_DATA, { server }) : await openPostgres(url))
+      return storeOver(
+        url === undefined ? await openSqlite(at ?? config.SEAMHAND_DATA, { server }) : await (await later.postgres()).openPostgres(url)
+      )
     },
     upkeep: {
       migrated: (store) => {
         const { kind, migrated } = databaseOf(store)
         return { database: kind === 'sqlite' ? 'SQLite' : 'PostgreSQL', ...migrated }
       },
-      backup: (store, file) => writeBackup(databaseOf(store), file),
-      restore: (store, file) => readBackup(databaseOf(store), file),
+      backup: async (store, file) => (await later.backups()).writeBackup(databaseOf(store), file),
+      restore: async (store, file) => (await later.backups()).readBackup(databaseOf(store), file),
       move: async (folder, url) => {
-        const { database, rows } = await moveToPostgres(folder ?? config.SEAMHAND_DATA, url)
+        const { database, rows } = await (await later.move()).moveToPostgres(folder ?? config.SEAMHAND_DATA, url)
         return { store: storeOver(database), rows }
       }
     },
     weather: async (choice, issuedAt, store) => weatherOf(choice ?? choiceOf(config), () => refreshedFirst(liveOf(databaseOf(store))), issuedAt),
     sheets: (file) => (file === null ? standard : orStop(() => onlySheet(file, folder))),
     resolveSheet: resolveKept,
-    outline: outlineFrom,
-    manifest: manifestYaml,
+    outline: async (file, units) => (await later.outline()).outlineFrom(file, units),
+    manifest: async (url) => (await later.manifest()).manifestYaml(url),
     posting: (store, at) => {
       const outbox = outboxTable(databaseOf(store))
       const note = (what: object) => log.warn(what, 'post not sent')

@@ -1,38 +1,17 @@
 import { BlockList } from 'node:net'
-import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom-client'
+import type { Counted, Readings } from './counted.js'
+import type { Counting } from './counting.js'
 import type { Handler } from './server.js'
 
-/** Read when somebody looks; each answers soon, and null is not known now. */
-export interface Readings {
-  /** Posts that are not ended, by state. */
-  readonly outbox: () => Promise<Readonly<Record<string, number>> | null>
-  /** Seconds that the oldest of them is overdue; 0 for none. */
-  readonly overdueS: () => Promise<number | null>
-  /** The parts of readiness. */
-  readonly ready: () => Promise<Readonly<Record<string, boolean>>>
-}
-
-/** What the parts of the server count. Labels are of fixed lists: no site, workspace or person is one. */
-export interface Metrics {
+export interface Metrics extends Counted {
   /** `GET /metrics`. */
   readonly handler: Handler
   /** Goes before the handlers: counts what they answer. */
   readonly watch: Handler
-  /** An answer of the bot: what came (say, press, submit, home). */
-  answered(what: string, seconds: number): void
-  /** A bug was reported. */
-  bug(): void
-  /** An append: done, repeated, no-site or failed, with its entries. */
-  appended(how: string, entries: number, seconds: number): void
-  posted(how: string, count: number): void
-  /** An answer of a weather source: fresh, unchanged or down. */
-  weather(source: string, how: string): void
-  ticked(ok: boolean, seconds: number): void
 }
 
-/** Seconds. An answer has two, a tick a minute. */
-const answerBuckets = [0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 2, 5]
-const tickBuckets = [0.1, 0.5, 1, 5, 10, 30, 60, 120, 300]
+/** The library that counts is eighty files, and no answer needs it: it is loaded when a start is over, or when somebody looks. */
+const loadAfterMs = 3000
 
 const routes: Readonly<Record<string, string>> = {
   '/': 'page',
@@ -45,86 +24,59 @@ const routes: Readonly<Record<string, string>> = {
 }
 
 export function createMetrics(version: string, readings: Readings): Metrics {
-  const registry = new Registry()
-  collectDefaultMetrics({ register: registry })
-  const registers = [registry]
-  const counter = <L extends string>(name: string, help: string, labelNames: readonly L[]) =>
-    new Counter({ name: `seamhand_${name}`, help, labelNames: [...labelNames], registers })
-  const histogram = <L extends string>(name: string, help: string, labelNames: readonly L[], buckets = answerBuckets) =>
-    new Histogram({ name: `seamhand_${name}`, help, labelNames: [...labelNames], buckets, registers })
-  const requests = histogram('http_request_duration_seconds', 'Requests answered, by route and class of status.', ['route', 'status'])
-  const answers = histogram('answer_duration_seconds', 'Answers of the bot, by what came.', ['what'])
-  const bugs = counter('bugs_total', 'Failures that were logged with a reference.', [])
-  const appends = histogram('append_duration_seconds', 'Transactions that log, by how they ended.', ['result'])
-  const entries = counter('entries_total', 'Entries logged.', [])
-  const posts = counter('posts_total', 'Posts that ended, by how.', ['result'])
-  const weather = counter('weather_answers_total', 'Answers of weather sources.', ['source', 'result'])
-  const ticks = histogram('tick_duration_seconds', 'Ticks, by whether they failed.', ['result'], tickBuckets)
-  gauges(registers, version, readings)
+  const { counting, count } = loadedLater(version, readings)
   return {
-    handler: scrape(registry),
+    handler: scrape(counting),
     watch: (req, res) => {
       const start = process.hrtime.bigint()
       const route = routes[(req.url ?? '').split('?')[0] ?? ''] ?? 'other'
-      res.once('close', () =>
-        requests.observe({ route, status: res.writableEnded ? `${Math.floor(res.statusCode / 100)}xx` : 'cut' }, secondsSince(start))
-      )
+      res.once('close', () => {
+        const seconds = secondsSince(start)
+        count((to) => to.requested(route, res.writableEnded ? `${Math.floor(res.statusCode / 100)}xx` : 'cut', seconds))
+      })
       return false
     },
-    answered: (what, seconds) => answers.observe({ what }, seconds),
-    bug: () => bugs.inc(),
-    appended: (result, count, seconds) => {
-      appends.observe({ result }, seconds)
-      entries.inc(count)
-    },
-    posted: (result, count) => posts.inc({ result }, count),
-    weather: (source, result) => weather.inc({ source, result }),
-    ticked: (ok, seconds) => ticks.observe({ result: ok ? 'ok' : 'failed' }, seconds)
+    answered: (...what) => count((to) => to.answered(...what)),
+    bug: () => count((to) => to.bug()),
+    appended: (...what) => count((to) => to.appended(...what)),
+    posted: (...what) => count((to) => to.posted(...what)),
+    weather: (...what) => count((to) => to.weather(...what)),
+    ticked: (...what) => count((to) => to.ticked(...what))
   }
 }
 
-function gauges(registers: Registry[], version: string, { outbox, overdueS, ready }: Readings): void {
-  new Gauge({ name: 'seamhand_build_info', help: 'The version that runs.', labelNames: ['version', 'node'], registers }).set(
-    { version, node: process.version },
-    1
-  )
-  new Gauge({
-    name: 'seamhand_outbox_posts',
-    help: 'Posts that are not ended, by state.',
-    labelNames: ['state'],
-    registers,
-    async collect() {
-      this.reset()
-      for (const [state, count] of Object.entries((await outbox()) ?? {})) this.set({ state }, count)
-    }
+/** What comes before the library is there is counted when it is. */
+function loadedLater(version: string, readings: Readings) {
+  let loaded: Counting | null = null
+  let load = (): void => undefined
+  const wanted = new Promise<void>((resolve) => {
+    load = resolve
   })
-  new Gauge({
-    name: 'seamhand_outbox_overdue_seconds',
-    help: 'How long the oldest post that is not ended is overdue.',
-    registers,
-    async collect() {
-      const seconds = await overdueS()
-      if (seconds === null) this.remove()
-      else this.set(seconds)
-    }
+  setTimeout(load, loadAfterMs).unref()
+  const made = wanted.then(async () => {
+    const { createCounting } = await import('./counting.js')
+    loaded = createCounting(version, readings)
+    return loaded
   })
-  new Gauge({
-    name: 'seamhand_ready',
-    help: 'Whether a part is ready (1) or not (0).',
-    labelNames: ['part'],
-    registers,
-    async collect() {
-      for (const [part, is] of Object.entries(await ready())) this.set({ part }, is ? 1 : 0)
+  return {
+    counting: () => {
+      load()
+      return made
+    },
+    count: (run: (to: Counting) => void): void => {
+      if (loaded === null) void made.then(run)
+      else run(loaded)
     }
-  })
+  }
 }
 
-function scrape(registry: Registry): Handler {
+function scrape(counting: () => Promise<Counting>): Handler {
   return async (req, res) => {
     if (req.method !== 'GET' || (req.url ?? '').split('?')[0] !== '/metrics') return false
     const inside = isInside(req.socket.remoteAddress)
-    const body = inside ? await registry.metrics() : ''
-    res.writeHead(inside ? 200 : 403, { 'content-type': inside ? registry.contentType : 'text/plain', 'cache-control': 'no-store' })
+    const counted = inside ? await counting() : null
+    const body = counted === null ? '' : await counted.text()
+    res.writeHead(inside ? 200 : 403, { 'content-type': counted?.contentType ?? 'text/plain', 'cache-control': 'no-store' })
     res.end(body)
     return true
   }

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
 import { basename, join } from 'node:path'
-import { parse } from 'yaml'
 import { builtInSheets } from '../../bot/limits/index.js'
 import { type Problem, parseSheet } from '../../bot/limits/schema.js'
 import type { Sheets } from '../../bot/ports.js'
@@ -75,7 +75,13 @@ function loadAll(paths: readonly string[]): LimitsSheet[] {
   return sheets
 }
 
+/** Loaded when there is a file: most servers have none, and it is seventy files to load at every start. */
+function yaml(): Pick<typeof import('yaml'), 'parse'> {
+  return createRequire(import.meta.url)('yaml')
+}
+
 function readYaml(path: string): unknown {
+  const { parse } = yaml()
   try {
     return parse(readFileSync(path, 'utf8'))
   } catch (error) {

@@ -1,4 +1,4 @@
-import { App, HTTPReceiver } from '@slack/bolt'
+import { App, HTTPReceiver } from './bolt.js'
 import { createChat } from './chat.js'
 import { type ClientSettings, clientOptions, createClients, whoAmI } from './clients.js'
 import { deliveryOf } from './delivery.js'
@@ -15,7 +15,8 @@ import { type Slack, type SlackOptions, startProblem } from './slack.js'
 import { createWork } from './work.js'
 import { manyWorkspaces, oneWorkspace, type Workspaces } from './workspaces.js'
 
-export { type Slack, SlackError, type SlackMode, type SlackOptions } from './slack.js'
+export type { Slack, SlackMode, SlackOptions } from './slack.js'
+export { SlackError } from './slack-error.js'
 
 /** The app, with its token proved and the first answer warm. Throws a SlackError. */
 export async function createSlack(options: SlackOptions): Promise<Slack> {

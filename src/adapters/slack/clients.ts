@@ -1,4 +1,4 @@
-import { webApi } from '@slack/bolt'
+import { webApi } from './bolt.js'
 import { frameworkLogger, type SlackLog } from './log.js'
 
 type Fetch = typeof globalThis.fetch

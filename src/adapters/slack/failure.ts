@@ -1,11 +1,6 @@
-import {
-  AuthorizationError,
-  type BufferedIncomingMessage,
-  HTTPModuleFunctions,
-  type ReceiverProcessEventErrorHandlerArgs,
-  type ReceiverUnhandledRequestHandlerArgs
-} from '@slack/bolt'
+import type { BufferedIncomingMessage, ReceiverProcessEventErrorHandlerArgs, ReceiverUnhandledRequestHandlerArgs } from '@slack/bolt'
 import type { Delivery, Message } from '../../bot/talk/talk.js'
+import { AuthorizationError, HTTPModuleFunctions } from './bolt.js'
 import { deliveryOf } from './delivery.js'
 import type { Context } from './handlers/context.js'
 import { at, isLoose, type Loose, textAt } from './loose.js'

@@ -1,4 +1,4 @@
-import { LogLevel } from '@slack/bolt'
+import { LogLevel } from './bolt.js'
 import type { Loose } from './loose.js'
 
 /** Structured lines, as pino writes them. */

@@ -1,6 +1,6 @@
 import { setTimeout as pause } from 'node:timers/promises'
-import { webApi } from '@slack/bolt'
 import type { Delivery, Message } from '../../bot/talk/talk.js'
+import { webApi } from './bolt.js'
 import { boundedFetch, type Clients, callMs } from './clients.js'
 import type { SlackLog } from './log.js'
 import { type Loose, textAt } from './loose.js'

@@ -1,4 +1,4 @@
-import { RespondError, webApi } from '@slack/bolt'
+import { RespondError, webApi } from './bolt.js'
 import { at, type Loose } from './loose.js'
 
 /** A code of the service (`channel_not_found`): half an answer or a proxy's page comes back in the same place, and is none. */

@@ -1,4 +1,4 @@
-import { HTTPReceiver, SocketModeReceiver } from '@slack/bolt'
+import { HTTPReceiver, SocketModeReceiver } from './bolt.js'
 import { type ClientSettings, clientOptions } from './clients.js'
 import { failedOverHttp, failedOverSocket, unhandledOverHttp } from './failure.js'
 import type { Context } from './handlers/context.js'

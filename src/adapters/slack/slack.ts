@@ -5,6 +5,7 @@ import type { Instant } from '../../core/instant.js'
 import type { InstallMode } from './install.js'
 import type { SlackLog } from './log.js'
 import { describe, serviceCode } from './problem.js'
+import { SlackError } from './slack-error.js'
 
 export type SlackMode =
   | { readonly kind: 'http'; readonly signingSecret: string; readonly botToken: string }
@@ -37,11 +38,6 @@ export interface Slack {
   stop(): Promise<void>
   /** The service can reach the bot and the bot the service, as far as is known. */
   ready(): boolean
-}
-
-/** A sentence for the operator: a token that is not taken, a service that does not answer. */
-export class SlackError extends Error {
-  override readonly name = 'SlackError'
 }
 
 /** Why a token could not be used, as a sentence. */

@@ -1,5 +1,5 @@
-import { sql } from 'kysely'
 import { StoreError } from '../../bot/ports.js'
+import { sql } from './kysely.js'
 import { asStoreError } from './outside.js'
 import type { Database, Queries } from './schema.js'
 import { allRows, insertRows, isEmpty, type Rows, tableNames } from './tables.js'

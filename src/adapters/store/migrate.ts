@@ -1,6 +1,6 @@
 import type { Kysely, Transaction } from 'kysely'
-import { sql } from 'kysely'
 import { StoreError } from '../../bot/ports.js'
+import { sql } from './kysely.js'
 import type { Kind, Migrated, Tables } from './schema.js'
 
 /** One step forward. A published one is never changed: what it made is in people's files. */

@@ -1,4 +1,4 @@
-import { sql } from 'kysely'
+import { sql } from './kysely.js'
 
 /**
  * Posts that are not ended. Written out, not bound: an index over them is used only where the words are its own, and without it the

@@ -1,6 +1,6 @@
-import { CompiledQuery, Kysely, PostgresDialect } from 'kysely'
 import pg from 'pg'
 import { StoreError } from '../../bot/ports.js'
+import { CompiledQuery, Kysely, PostgresDialect } from './kysely.js'
 import { migrate } from './migrate.js'
 import { migrations } from './migrations/index.js'
 import { asStoreError } from './outside.js'

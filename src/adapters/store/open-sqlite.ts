@@ -1,6 +1,6 @@
 import { join } from 'node:path'
-import { Kysely } from 'kysely'
 import { makeFolder } from './folder.js'
+import { Kysely } from './kysely.js'
 import { migrate } from './migrate.js'
 import { migrations } from './migrations/index.js'
 import { patience } from './patience.js'

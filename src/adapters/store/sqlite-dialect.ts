@@ -1,6 +1,6 @@
 import type { DatabaseConnection, Dialect, Driver, SqliteDatabase, SqliteStatement } from 'kysely'
-import { CompiledQuery, SqliteAdapter, SqliteDriver, SqliteIntrospector, SqliteQueryCompiler } from 'kysely'
 import { runsDirectly } from './fixed.js'
+import { CompiledQuery, SqliteAdapter, SqliteDriver, SqliteIntrospector, SqliteQueryCompiler } from './kysely.js'
 import { isBusy } from './outside.js'
 import type { Patiently } from './patience.js'
 import type { DatabaseSync } from './sqlite-api.js'

@@ -1,5 +1,5 @@
-import { sql } from 'kysely'
 import { slices } from './entries.js'
+import { sql } from './kysely.js'
 import type { Queries, Tables } from './schema.js'
 
 export type TableName = keyof Tables

@@ -10,7 +10,7 @@ export const manifest: Subcommand = async (args, tools) => {
   const { values, positionals } = readOptions(args, options)
   if (positionals.length > 0) throw new Stop(`manifest takes no ${(positionals[0] ?? '').slice(0, 40)}`, 2, 'bad-option')
   if (values.url === undefined) throw new Stop('manifest needs --url https://… (manifest.yaml itself is for Socket Mode)', 2, 'missing')
-  tools.terminal.out(tools.manifest(checked(values.url)))
+  tools.terminal.out(await tools.manifest(checked(values.url)))
   return 0
 }
 

@@ -41,7 +41,7 @@ export interface Tools {
   /** A resolved sheet from what is kept by its hash; null when it is no sheet. */
   resolveSheet(raw: unknown): LimitsSheet | null
   /** The chat service's manifest for deliveries to an https address, as YAML. */
-  manifest(url: string): string
+  manifest(url: string): Promise<string>
   /** What a tick needs beside the store: the outbox, the chat if there is one, the clock of the tick. */
   posting(store: OpenStore, at: Instant): Pick<TickPorts, 'slots' | 'drain' | 'channelOf'>
 }

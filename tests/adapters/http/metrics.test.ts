@@ -1,6 +1,7 @@
 import parse from 'parse-prometheus-text-format'
 import { afterEach, describe, expect, it } from 'vitest'
-import { createMetrics, isInside, type Metrics, type Readings } from '../../../src/adapters/http/metrics.js'
+import type { Readings } from '../../../src/adapters/http/counted.js'
+import { createMetrics, isInside, type Metrics } from '../../../src/adapters/http/metrics.js'
 import { type Listening, listen } from '../../../src/adapters/http/server.js'
 
 interface Family {

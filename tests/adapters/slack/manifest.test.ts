@@ -3,7 +3,8 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
 import { handledEvents } from '../../../src/adapters/slack/handlers/event.js'
-import { botEvents, manifestOf, manifestYaml, scopes } from '../../../src/adapters/slack/manifest.js'
+import { botEvents, manifestOf, scopes } from '../../../src/adapters/slack/manifest.js'
+import { manifestYaml } from '../../../src/adapters/slack/manifest-yaml.js'
 import { Stop } from '../../../src/adapters/terminal/io.js'
 import { manifest } from '../../../src/adapters/terminal/manifest.js'
 import type { Tools } from '../../../src/adapters/terminal/tools.js'
@@ -170,7 +171,7 @@ describe('seamhand manifest', () => {
           out += text
         }
       },
-      manifest: manifestYaml
+      manifest: async (url: string) => manifestYaml(url)
     } as unknown as Tools
     return { code: await manifest(args, tools), out }
   }

@@ -5,7 +5,7 @@ import { afterEach, describe, expect, it } from 'vitest'
 import { createSlack } from '../../../src/adapters/slack/app.js'
 import { boundedFetch, clientOptions, createClients } from '../../../src/adapters/slack/clients.js'
 import { createSeen } from '../../../src/adapters/slack/seen.js'
-import { SlackError } from '../../../src/adapters/slack/slack.js'
+import { SlackError } from '../../../src/adapters/slack/slack-error.js'
 import { createWork, within } from '../../../src/adapters/slack/work.js'
 import {
   arrayLog,

@@ -1,8 +1,8 @@
 import type { CreateTableBuilder, Kysely } from 'kysely'
-import { sql } from 'kysely'
 import { firstPrev } from '../../../core/log/entry.js'
 import { demoSite } from '../../../core/site.js'
 import { toText } from '../codec.js'
+import { sql } from '../kysely.js'
 import type { Migration } from '../migrate.js'
 import type { Kind } from '../schema.js'
 

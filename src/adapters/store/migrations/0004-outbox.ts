@@ -1,4 +1,4 @@
-import { type Kysely, sql } from 'kysely'
+import { type Kysely, sql } from '../kysely.js'
 import type { Migration } from '../migrate.js'
 
 /** Thousands of posts at once: the ones not ended in order of time, and of each channel. */
