@@ -44,3 +44,30 @@ function judgesOf(list: readonly Activity[]): Judge[] {
 function ofWeather(list: readonly Judge[]): readonly Judge[] {
   return list.filter(({ group }) => group !== 'checklist')
 }
+
+/** A judge, and the place of its verdict among those asked once. */
+export interface Seat {
+  readonly judge: Judge
+  readonly place: number
+}
+
+/** Judges of which each has another verdict, and where each activity finds its own among theirs. */
+export interface AskedOnce {
+  readonly asked: readonly Judge[]
+  readonly seats: Readonly<Record<Activity, readonly Seat[]>>
+}
+
+/**
+ * Who must be asked to know the verdicts of all activities at one instant: people are part of each, and a rule that takes no
+ * activity (its check has two parameters) says the same of all.
+ */
+export function askedOnce(all: Judges): AskedOnce {
+  const asked: Judge[] = []
+  const sameOf = (one: Judge, other: Judge) => one.rule === other.rule && (one.activity === other.activity || one.check.length < 3)
+  const seat = (judge: Judge): Seat => {
+    const known = asked.findIndex((other) => sameOf(judge, other))
+    return { judge, place: known < 0 ? asked.push(judge) - 1 : known }
+  }
+  const seated = (activity: Activity) => all[activity].map(seat)
+  return { asked, seats: { spray: seated('spray'), lay: seated('lay'), weld: seated('weld'), people: seated('people') } }
+}

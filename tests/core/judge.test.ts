@@ -1,8 +1,10 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Fact } from '../../src/core/fact.js'
 import type { Limit } from '../../src/core/limits/sheet.js'
+import type { Outcome } from '../../src/core/outcome.js'
 import { interval } from '../../src/core/rules/interval.js'
-import { type Fixes, judge, stated, unknown } from '../../src/core/rules/judge.js'
+import { type Fixes, judge, type Strict, stated, unknown } from '../../src/core/rules/judge.js'
 import type { Unit } from '../../src/core/units.js'
 import { forecast, gone, model, now, reading, said, tooOld } from '../support/facts.js'
 
@@ -98,6 +100,52 @@ describe('an estimate', () => {
     expect(interval(1, 1, [], (point) => (point < 1 ? 'unknown' : 'go'))).toBe('unknown')
     expect(interval(1, 1, [], (point) => (point < 1 ? 'unknown' : 'no-go'))).toBe('unknown')
     expect(interval(1, 1, [], () => 'unknown')).toBe('unknown')
+  })
+})
+
+describe('the bands of a limit', () => {
+  const bound = fc.constantFrom(null, 20, 20.0000004, 21.5)
+  const sides = fc.tuple(bound, bound, bound, bound).map(([a, b, c, d]): Limit => {
+    const [min, cautionBelow] = a !== null && b !== null && a > b ? [b, a] : [a, b]
+    const [cautionAbove, max] = c !== null && d !== null && c > d ? [d, c] : [c, d]
+    return {
+      ...none,
+      unit: 'C',
+      min,
+      cautionBelow,
+      cautionAbove: cautionAbove === null ? null : cautionAbove + 3,
+      max: max === null ? null : max + 3
+    }
+  })
+  const value = fc.oneof(fc.double({ min: 18, max: 27, noNaN: true }), fc.constantFrom(20, 21.5, 23, 24.5, 20.0000005, 22.9999996))
+  const six = (number: number) => Math.round(number * 1e6) / 1e6
+
+  /** By the definition alone (outside contract §2): each point against each bound, both rounded to 6 decimals. */
+  function bandOf(point: number, { min, max, cautionBelow, cautionAbove }: Limit, strict: Strict): Outcome {
+    const inside = (by: number, hard: boolean) => (hard ? by > 0 : by >= 0)
+    const within = (low: number | null, high: number | null, hard: boolean) =>
+      (low === null || inside(six(point) - six(low), hard)) && (high === null || inside(six(high) - six(point), hard))
+    if (!within(min, max, strict !== 'none')) return 'no-go'
+    return within(cautionBelow, cautionAbove, strict === 'all') ? 'go' : 'caution'
+  }
+
+  function byDefinition(at: number, spread: number, limit: Limit, strict: Strict): Outcome {
+    const [low, high] = [at - 1.645 * spread, at + 1.645 * spread]
+    const between = [limit.min, limit.max, limit.cautionBelow, limit.cautionAbove].filter((each) => each !== null && each > low && each < high)
+    const all = new Set([low, high, ...between].map((point) => bandOf(point as number, limit, strict)))
+    if (all.size === 1) return [...all][0] as Outcome
+    return all.has('no-go') ? 'unknown' : 'caution'
+  }
+
+  it('are judged as they are defined, on a bound, next to it and across it', () => {
+    const spread = fc.oneof(fc.constantFrom(0, 1e-7, 3e-7), fc.double({ min: 0, max: 4, noNaN: true }))
+    fc.assert(
+      fc.property(value, spread, sides, fc.constantFrom<Strict>('none', 'no-go', 'all'), (at, wide, limit, strict) => {
+        expect(judge(forecast(at, wide), 'C', limit, fixes, strict).outcome).toBe(byDefinition(at, wide, limit, strict))
+        expect(judge(reading(at), 'C', limit, fixes, strict).outcome).toBe(bandOf(at, limit, strict))
+      }),
+      { numRuns: 3000, seed: 5 }
+    )
   })
 })
 

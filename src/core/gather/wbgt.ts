@@ -4,7 +4,9 @@ import type { LimitsSheet } from '../limits/sheet.js'
 import { standardPressureHpa } from '../physics/air.js'
 import { cosZenith, directFraction, horizontalWm2 } from '../physics/radiation.js'
 import { sunPosition } from '../physics/sun.js'
-import { wbgt } from '../physics/wbgt.js'
+import { isWbgtAtMost, type WbgtInput, wbgt } from '../physics/wbgt.js'
+import { alertC } from '../rules/heat.js'
+import { reachOf } from '../rules/interval.js'
 import type { WeatherAt } from '../weather/at.js'
 import type { AirFacts } from './air.js'
 import { inForce } from './in-force.js'
@@ -17,12 +19,14 @@ const sunSpreadShare = 0.25
  * `wbgt` itself gives by differences between 18 and 38 °C, about. Reckoning them each time would cost five times as much.
  */
 const moves = { perK: 0.87, perPct: 0.15, perKmh: 0.15, perWm2: 0.006 } as const
-/** In a plan nobody reads it where it cannot come near the alert limit (23 °C for heavy work): air this cool is passed over. From memory. */
+/** In a plan nobody reads it where it stays below the alert limit (23 °C for heavy work): air this cool is passed over. From memory. */
 const warmC = 15
+/** More than what rounding to 6 decimals adds to a value and to its spread, K. */
+const roundingK = 1e-5
 
 /**
  * Outdoor WBGT, where air, humidity, wind and sun are known: sun as read, else as the source has it, else from its height and cloud.
- * In air below 0 °C it has no meaning: missing.
+ * In air below 0 °C it has no meaning: missing; so it is in a plan where it is below the alert limit beyond doubt, as nothing is made of it there.
  */
 export function gatherWbgt(
   { settings }: Memory,
@@ -42,7 +46,7 @@ export function gatherWbgt(
   const kmh = windKmh.value
   const pressureHpa = weather.pressureHpa.value ?? standardPressureHpa
   const sunWm2 = Math.min(1500, Math.max(0, sun.value))
-  const { wbgtC: value } = wbgt({
+  const input: WbgtInput = {
     airC: airC.value,
     rhPct: Math.min(100, Math.max(0.1, rhPct.value)),
     pressureHpa,
@@ -50,12 +54,15 @@ export function gatherWbgt(
     sunWm2,
     directFraction: directFraction(sunWm2, cos),
     cosZenith: cos
-  })
+  }
   const parts = [airC, rhPct, windKmh, sun]
   const estimate = parts.find(isEstimate)
-  if (estimate === undefined) return { value, at: Math.min(...parts.map(({ at }) => at ?? now)), origin: 'reading', spread: 0, stale: false }
+  if (estimate === undefined) {
+    return { value: wbgt(input).wbgtC, at: Math.min(...parts.map(({ at }) => at ?? now)), origin: 'reading', spread: 0, stale: false }
+  }
   const spread = Math.hypot(moves.perK * airC.spread, moves.perPct * rhPct.spread, moves.perKmh * windKmh.spread, moves.perWm2 * sun.spread)
-  return { value, at: now, origin: estimate.origin, spread, stale: parts.some(({ stale }) => stale) }
+  if (now !== knownAt && isWbgtAtMost(alertC - reachOf(spread) - roundingK, input)) return missing
+  return { value: wbgt(input).wbgtC, at: now, origin: estimate.origin, spread, stale: parts.some(({ stale }) => stale) }
 }
 
 function estimated(weather: WeatherAt, air: AirFacts, cos: number, now: Instant): Fact {

@@ -54,15 +54,39 @@ interface Surroundings {
  * than there is. Source: Liljegren et al. 2008, J. Occup. Environ. Hyg. 5:645–655; the balances are solved to a billionth of a kelvin.
  */
 export function wbgt(input: WbgtInput): WbgtState {
-  return wbgtAt2m({ ...input, windKmh: windAt2mKmh(input.windKmh, input.sunWm2, input.cosZenith) })
+  return wbgtAt2m(at2m(input))
+}
+
+function at2m(input: WbgtInput): WbgtInput {
+  return { ...input, windKmh: windAt2mKmh(input.windKmh, input.sunWm2, input.cosZenith) }
+}
+
+/**
+ * Whether WBGT is at most `limitC` beyond doubt, in a fifth of the time that reckoning it takes: a globe and a wick that would lose
+ * heat at temperatures which together give that limit settle below them. False says nothing. Ranges and source as `wbgt`.
+ */
+export function isWbgtAtMost(limitC: number, input: WbgtInput): boolean {
+  const around = surroundings(at2m(input))
+  const { airK } = around
+  const globeK = hottestGlobe(around)
+  const wickK = (limitC - 0.2 * (globeK - 273.15) - 0.1 * input.airC) / 0.7 + 273.15
+  if (!(wickK > coldestWick(around) && wickK < boilsBelow(around) && globeK < airK + 250)) return false
+  return globeGain(globeK, around) <= 0 && wickGain(wickK, around) <= 0
+}
+
+/** A little above where a globe settles: on a straight line from the air, and what it sends out bends below that. K. */
+function hottestGlobe(around: Surroundings): number {
+  const { airK } = around
+  const gain = globeGain(airK, around)
+  return gain <= 0 ? airK : airK + (1.01 * gain) / (gain - globeGain(airK + 1, around))
 }
 
 /** The same with `windKmh` at 2 m. */
 export function wbgtAt2m(input: WbgtInput): WbgtState {
   const around = surroundings(input)
   const globeC = balanced(around.airK - 60, around.airK + 250, around.airK, (tK) => globeGain(tK, around)) - 273.15
-  const [coldestK, hottestK] = [Math.max(165, around.airK - 80), boilsBelow(around)]
-  const naturalWetBulbC = balanced(coldestK, hottestK, Math.min(around.airK, hottestK), (tK) => wickGain(tK, around)) - 273.15
+  const hottestK = boilsBelow(around)
+  const naturalWetBulbC = balanced(coldestWick(around), hottestK, Math.min(around.airK, hottestK), (tK) => wickGain(tK, around)) - 273.15
   return { wbgtC: 0.7 * naturalWetBulbC + 0.2 * globeC + 0.1 * input.airC, globeC, naturalWetBulbC }
 }
 
@@ -125,6 +149,11 @@ function wickGain(tK: number, around: Surroundings): number {
   const schmidt = mu / (rho * diffusivity(meanK, pressureHpa))
   const coolingK = (evaporationHeat(meanK) / psychrometricHeat) * ((wetHpa - vapourHpa) / (pressureHpa - wetHpa)) * (prandtl / schmidt) ** 0.56
   return wickSunWm2 + wick.emissivity * (longWm2 - stefanBoltzmann * tK ** 4) - hWm2K * (tK - airK + coolingK)
+}
+
+/** Coldest wick to look at, K. */
+function coldestWick({ airK }: Surroundings): number {
+  return Math.max(165, airK - 80)
 }
 
 /** Warmest wick to look at, K: 60 K above the air, and below boiling. */

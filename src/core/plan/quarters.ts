@@ -6,7 +6,7 @@ import { sunEvents } from '../gather/daylight.js'
 import { gatherer } from '../gather/gather.js'
 import type { Memory } from '../gather/memory.js'
 import type { Instant } from '../instant.js'
-import { type Judge, weatherJudges } from '../judges.js'
+import { askedOnce, type Seat, weatherJudges } from '../judges.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import { type Outcome, rank } from '../outcome.js'
 import type { RoofSeries } from '../roof/series.js'
@@ -54,10 +54,12 @@ export function moments(
   const factsAt = gatherer(memory, forecast, sun, sheet, now, roof)
   return instants.map((at) => {
     const facts = factsAt(at)
-    // What is said of people is part of every activity: judged once.
-    const people = verdictsOf(weatherJudges.people, facts, sheet)
-    const of = (activity: Activity) => judged(activity, facts, sheet, people)
-    return { facts, of: { spray: of('spray'), lay: of('lay'), weld: of('weld'), people: of('people') } }
+    const verdicts = asked.map(({ check, activity }) => check(facts, sheet, activity))
+    const people = judged(seats.people, at, verdicts)
+    // As `decide` has it: people no-go stops every activity, anything less of theirs is shown beside it.
+    const sitting = people.outcome === 'no-go' ? seats : ownSeats
+    const of = (activity: 'spray' | 'lay' | 'weld') => judged(sitting[activity], at, verdicts)
+    return { facts, of: { spray: of('spray'), lay: of('lay'), weld: of('weld'), people } }
   })
 }
 
@@ -66,36 +68,36 @@ export function findingsAt({ facts }: Moment, activity: Activity, sheet: LimitsS
   return weatherFindings(activity, facts, sheet).filter((finding) => !isSetAside(finding.rule, finding))
 }
 
+/** Most of what is asked of a moment is asked by several activities: each verdict is given once, and each judge has its place among them. */
+const { asked, seats } = askedOnce(weatherJudges)
+/** The same without people. */
+const ownSeats = { spray: withoutPeople(seats.spray), lay: withoutPeople(seats.lay), weld: withoutPeople(seats.weld) } as const
+
+function withoutPeople(all: readonly Seat[]): readonly Seat[] {
+  return all.filter(({ judge }) => judge.group !== 'people')
+}
+
 const nothingToRead: readonly ToRead[] = []
 
-function verdictsOf(judges: readonly Judge[], facts: Facts, sheet: LimitsSheet): readonly (Verdict | null)[] {
-  return judges.map(({ check, activity }) => check(facts, sheet, activity))
-}
-
 /** Only what is read of most quarters: the outcome, and the one finding that it comes from. All others are left as verdicts. */
-function judged(activity: Activity, facts: Facts, sheet: LimitsSheet, people: readonly (Verdict | null)[]): Quarter {
-  const toRead: ToRead[] = []
-  let [first, numbered]: [Bound | null, Bound | null] = [null, null]
-  let next = 0
-  for (const judge of weatherJudges[activity]) {
-    const verdict = judge.group === 'people' ? (people[next++] ?? null) : judge.check(facts, sheet, judge.activity)
+function judged(sitting: readonly Seat[], at: Instant, verdicts: readonly (Verdict | null)[]): Quarter {
+  const of = ({ place }: Seat): Verdict => verdicts[place] as Verdict
+  let toRead = nothingToRead
+  let first: Seat | null = null
+  let numbered: Seat | null = null
+  for (const seat of sitting) {
+    const verdict = verdicts[seat.place] ?? null
     if (verdict === null) continue
-    if (isSetAside(judge.rule, verdict)) toRead.push({ rule: judge.rule, fix: verdict.fix })
-    else if (decidesAlone(activity, judge, verdict)) {
-      if (first === null || bindsMore(verdict, first.verdict)) first = { judge, verdict }
-      if (isNumber(verdict) && (numbered === null || bindsMore(verdict, numbered.verdict))) numbered = { judge, verdict }
+    if (isSetAside(seat.judge.rule, verdict)) toRead = [...toRead, { rule: seat.judge.rule, fix: verdict.fix }]
+    else {
+      if (first === null || bindsMore(verdict, of(first))) first = seat
+      if (isNumber(verdict) && (numbered === null || bindsMore(verdict, of(numbered)))) numbered = seat
     }
   }
-  const outcome = first?.verdict.outcome ?? 'go'
+  const outcome = first === null ? 'go' : of(first).outcome
   // Where all is go the tightest number tells more than a plain yes.
   const bound = outcome === 'go' ? (numbered ?? first) : first
-  const binding = bound === null ? null : findingOf(bound.judge, bound.verdict)
-  return { at: facts.at, outcome, binding, toRead: toRead.length === 0 ? nothingToRead : toRead }
-}
-
-interface Bound {
-  readonly judge: Judge
-  readonly verdict: Verdict
+  return { at, outcome, binding: bound === null ? null : findingOf(bound.judge, of(bound)), toRead }
 }
 
 /** As `byBinding` has it for two that come in order of rule: of equals the first stays. */
@@ -111,9 +113,4 @@ function isNumber({ outcome, ease }: Verdict): boolean {
 
 function isSetAside(rule: RuleId, { outcome, value }: Verdict): boolean {
   return outcome === 'unknown' && value === null && ofSurfaceOrKit.has(rule)
-}
-
-/** As `decide` has it: people `no-go` stops every activity, anything less of theirs is shown beside it. */
-function decidesAlone(activity: Activity, { group }: Judge, { outcome }: Verdict): boolean {
-  return activity === 'people' || group === 'conditions' || outcome === 'no-go'
 }

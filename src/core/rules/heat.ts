@@ -3,40 +3,48 @@ import type { Because } from '../finding.js'
 import type { Limit, LimitsSheet } from '../limits/sheet.js'
 import { alertLimitC, metabolicW } from '../physics/niosh.js'
 import { round6 } from '../units.js'
+import { reachOf } from './interval.js'
 import { type Fixes, judge } from './judge.js'
 import { airOrHumidity } from './reading-to-take.js'
 import type { Rule } from './rule.js'
 
 const fixes: Fixes = { read: 'read:humidity', low: 'wait:heat', high: 'wait:heat', caution: 'rest:shade' }
 
-/** People here are taken for not used to heat, and roofing for heavy work. */
-const alertC = alertLimitC(metabolicW.heavy)
+/** °C WBGT: people here are taken for not used to heat, and roofing for heavy work. */
+export const alertC = alertLimitC(metabolicW.heavy)
 
 export const heat: Rule = {
   judges: { people: 'people' },
   source: 'NWS heat index classes; NIOSH 2016-106 alert limit',
   check(facts, sheet) {
     const { heatIndex } = sheet.limits
-    const stopC = noPlanStop(sheet)
-    const verdict =
-      stopC === null ? judge(facts.heatIndexC, 'C', heatIndex, fixes, 'no-go') : judge(facts.heatIndexC, 'C', { ...heatIndex, max: stopC }, fixes)
+    const noPlan = noPlanLimit(sheet)
+    const verdict = noPlan === null ? judge(facts.heatIndexC, 'C', heatIndex, fixes, 'no-go') : judge(facts.heatIndexC, 'C', noPlan, fixes)
     if (verdict.outcome === 'unknown') return { ...verdict, fix: airOrHumidity(facts) }
     const because = verdict.outcome === 'go' ? overAlert(facts.wbgtC) : null
     return because === null ? verdict : { ...verdict, outcome: 'caution', fix: 'rest:shade', because }
   }
 }
 
-/** Where a site without a heat plan stops, in the unit of the sheet; null when the general stop comes first. */
-function noPlanStop(sheet: LimitsSheet): number | null {
+/** The last one asked for: a plan asks for every quarter of an hour with the same sheet. */
+let known: { readonly sheet: LimitsSheet; readonly limit: Limit | null } | null = null
+
+/** The limit of a site without a heat plan, in the unit of the sheet; null when the general stop comes first. */
+function noPlanLimit(sheet: LimitsSheet): Limit | null {
+  if (known?.sheet !== sheet) known = { sheet, limit: makeNoPlanLimit(sheet) }
+  return known.limit
+}
+
+function makeNoPlanLimit(sheet: LimitsSheet): Limit | null {
   if (sheet.site.heatPlan) return null
   const general: Limit = sheet.limits.heatIndex
   const { max } = sheet.limits.heatIndexNoPlan
-  return max !== null && (general.max === null || max < general.max) ? max : null
+  return max !== null && (general.max === null || max < general.max) ? { ...general, max } : null
 }
 
 /** WBGT that is over the alert limit, or as an estimate may be; null where it is not, or not known. */
 function overAlert(fact: Fact): Because | null {
   const { value, spread, origin } = fact
-  if (value === null || !(value + (isEstimate(fact) ? 1.645 * spread : 0) > alertC)) return null
+  if (value === null || !(value + (isEstimate(fact) ? reachOf(spread) : 0) > alertC)) return null
   return { of: 'wbgt', value, unit: 'C', limit: round6(alertC), margin: round6(alertC - value), spread, origin }
 }

@@ -9,7 +9,7 @@ const clear = 1.645
  * A spread that is no number reaches everywhere.
  */
 export function interval(value: number, spread: number, between: readonly (number | null)[], at: (point: number) => Outcome): Outcome {
-  const reach = spread >= 0 ? clear * spread : Number.POSITIVE_INFINITY
+  const reach = reachOf(spread)
   const low = value - reach
   const high = value + reach
   let mixed = mix(at(low), at(high))
@@ -17,7 +17,13 @@ export function interval(value: number, spread: number, between: readonly (numbe
   return mixed
 }
 
-function mix(a: Outcome, b: Outcome): Outcome {
+/** How far either way of an estimate is looked. */
+export function reachOf(spread: number): number {
+  return spread >= 0 ? clear * spread : Number.POSITIVE_INFINITY
+}
+
+/** One outcome for two points that a value may be at. */
+export function mix(a: Outcome, b: Outcome): Outcome {
   if (a === b) return a
   if (a === 'go') return b === 'caution' ? 'caution' : 'unknown'
   if (b === 'go') return a === 'caution' ? 'caution' : 'unknown'

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { runFormula } from '../../../src/core/formulas/index.js'
 import { wetBulbC } from '../../../src/core/physics/air.js'
-import { type WbgtInput, wbgt, wbgtAt2m } from '../../../src/core/physics/wbgt.js'
+import { isWbgtAtMost, type WbgtInput, wbgt, wbgtAt2m } from '../../../src/core/physics/wbgt.js'
 import { windAt2mKmh } from '../../../src/core/physics/wbgt-wind.js'
 import { numberOf } from '../../support/formula-number.js'
 import { expected, input, type Row, rowsOf, tolerance } from '../../truth/rows.js'
@@ -138,6 +138,21 @@ describe('people in the weather', () => {
         expect(Math.abs(naturalWetBulbC - wetBulbC(airC, rhPct, 1013))).toBeLessThan(0.5)
       }
     }
+  })
+
+  it('are known to stay below a limit without being reckoned, and never said to where they do not', () => {
+    let known = 0
+    let asked = 0
+    fc.assert(
+      fc.property(people, number(-4, 4), (input, above) => {
+        const { wbgtC } = wbgt(input)
+        if (isWbgtAtMost(wbgtC + above, input)) expect(wbgtC).toBeLessThanOrEqual(wbgtC + above + 1e-9)
+        asked += above > 1 ? 1 : 0
+        known += above > 1 && isWbgtAtMost(wbgtC + above, input) ? 1 : 0
+      }),
+      { numRuns: 500 }
+    )
+    expect(known).toBeGreaterThan(0.9 * asked)
   })
 
   it('get no beam from a sun below half a degree', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { sampleForecast } from '../../../src/adapters/weather/sample/index.js'
+import { decide } from '../../../src/core/decide.js'
 import { activities } from '../../../src/core/finding.js'
 import { sunEvents } from '../../../src/core/gather/daylight.js'
 import { gather } from '../../../src/core/gather/gather.js'
@@ -44,5 +45,39 @@ describe('quarters of an hour', () => {
         expect(binding).toEqual(numbered ?? alone[0] ?? null)
       }
     }
+  })
+
+  it('have the outcome that `decide` gives of weather and people at that instant, where nothing is left to be read', () => {
+    let compared = 0
+    for (const moment of all) {
+      for (const activity of activities) {
+        const { outcome, toRead } = moment.of[activity]
+        if (toRead.length > 0) continue
+        const { conditions, people } = decide(activity, moment.facts, commonPractice)
+        expect(outcome).toBe(activity === 'people' || people === 'no-go' ? people : conditions)
+        compared += 1
+      }
+    }
+    expect(compared).toBeGreaterThan(200)
+  })
+})
+
+describe('a hot day planned ahead', () => {
+  const warm = { ...forecast, hours: forecast.hours.map((hour) => ({ ...hour, airC: hour.airC === null ? null : hour.airC + 4 })) }
+  const warmRoof = roofOf(memory, warm, commonPractice, now)
+  const sun = sunEvents(bare.settings, date)
+  const planned = moments(bare, warm, commonPractice, date, now, instants, warmRoof)
+
+  it('says of people what is said when the heat of each quarter is reckoned in full', () => {
+    const weather = { known: 0, passed: 0 }
+    for (const { facts, of } of planned) {
+      // Looked at as of its own instant nothing is passed over; the spread alone is what it is ahead.
+      const inFull = gather(bare, { ...warm, issuedAt: facts.at }, sun, commonPractice, facts.at, facts.at, warmRoof).wbgtC
+      const wbgtC = { ...inFull, spread: facts.wbgtC.value === null ? inFull.spread : facts.wbgtC.spread }
+      expect(decide('people', { ...facts, wbgtC }, commonPractice).outcome).toBe(of.people.outcome)
+      weather[facts.wbgtC.value === null ? 'passed' : 'known'] += 1
+    }
+    expect(weather.known).toBeGreaterThan(10)
+    expect(weather.passed).toBeGreaterThan(10)
   })
 })
