@@ -46,6 +46,11 @@ async function placeOf(ask: Ask, ports: Ports): Promise<Asked['place']> {
   return view === null ? null : { name, settings: await settingsOf(view) }
 }
 
+/** What a closed site says. */
+export function wrongState(site: string, state: string): Refusal {
+  return { code: 'wrong-state', word: site, understood: [], detail: { label: 'site', state }, ref: null }
+}
+
 /** What was logged on the way to an answer; null where nothing may be. */
 export interface Logged {
   readonly site: string

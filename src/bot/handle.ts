@@ -1,6 +1,6 @@
 import type { Refusal } from './answer.js'
 import type { Ask } from './ask.js'
-import { type Asked, answered, putInPlace, refused } from './asked.js'
+import { type Asked, answered, putInPlace, refused, wrongState } from './asked.js'
 import { freeCommands, siteCommands } from './commands/index.js'
 import type { Beside, Done, OnSite, Ports } from './context.js'
 import { drawn, type Replied } from './papers/drawn.js'
@@ -8,6 +8,7 @@ import type { Paper } from './papers/paper.js'
 import type { SiteView } from './ports.js'
 import type { Reply } from './reply.js'
 import { openSession, type Session } from './session/session.js'
+import { withWhoCan } from './who-can.js'
 import { readWords } from './words/read.js'
 import type { Reading, Said } from './words/said.js'
 
@@ -56,13 +57,6 @@ async function answer(ask: Ask, ports: Ports): Promise<Answered> {
 
 type No = (refusal: Refusal) => Promise<Answered>
 
-/** Where a person may not: who can. */
-async function withWhoCan(refusal: Refusal, { workspace }: Ask, { store }: Ports): Promise<Refusal> {
-  if (refusal.code !== 'not-allowed') return refusal
-  const people = (await store.supervisors(workspace)).map(({ id }) => id)
-  return { ...refusal, detail: { ...refusal.detail, people } }
-}
-
 function bare(reply: Reply): Answered {
   return { reply, papers: [] }
 }
@@ -81,10 +75,6 @@ function siteOf(said: Said, { place }: Asked): string | null {
 async function noSite(ask: Ask, ports: Ports): Promise<Refusal> {
   const sites = await ports.store.sites(ask.workspace)
   return { code: 'no-site', word: ask.site, understood: [], detail: { nearest: sites.slice(0, 10) }, ref: null }
-}
-
-function wrongState(site: string, state: string): Refusal {
-  return { code: 'wrong-state', word: site, understood: [], detail: { label: 'site', state }, ref: null }
 }
 
 /** Everything between reading and writing happens inside the transaction that holds the site. */

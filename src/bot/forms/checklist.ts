@@ -4,7 +4,7 @@ import { type Form, labelled, type Phrase, textOf, ticked } from './form.js'
 /** Everything that a crew states before it sprays: the values of the fields are the words. */
 export const checklist: Form = {
   command: 'spray',
-  blocks: ({ fields: f }) => [
+  blocks: ({ talk: { fields: f } }) => [
     ticksField('surfaces', f.surfaces, [
       ['deck dry', f.dry],
       ['fleece dry', f.fleeceDry],
@@ -44,6 +44,7 @@ export const checklist: Form = {
       ['tested', f.tested]
     ])
   ],
+  fills: ({ kit, compatibility }) => ({ expiry: kit?.expiresOn ?? null, contact: compatibility }),
   phrases: (values) => [
     ...['surfaces', 'weather', 'kit', 'startUp'].flatMap((block) => ticked(values, block).map((words): Phrase => ({ block, words }))),
     ...labelled(values, 'intakes', 'intakes'),

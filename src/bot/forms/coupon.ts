@@ -1,20 +1,18 @@
+import type { FormValues } from '../talk/talk.js'
 import { choiceField, numberField, textField, ticksField } from './fields.js'
-import { type Form, labelled, type Phrase, textOf, ticked } from './form.js'
+import { allTicked, changed, chosen, type Form, labelled, type Opened, type Phrase, textOf } from './form.js'
+import type { Known } from './parts/known.js'
+import { fieldNumber, inUnit, scale } from './parts/scale.js'
 
-/** A weld coupon, cooled and pulled apart. */
+const peels = ['film', 'parted', 'scorched', 'glossy', 'uneven', 'wrinkled'] as const
+const mostWelders = 8
+
+/** A weld coupon, cooled and pulled apart; filled with the welder of the last one and how it was set. */
 export const coupon: Form = {
   command: 'weld',
-  blocks: ({ fields: f }, units) => [
-    choiceField(
-      'welder',
-      f.welder,
-      [
-        ['robot', f.robot],
-        ['hand', f.hand]
-      ],
-      false
-    ),
-    textField('widths', `${f.widths}, ${units === 'us' ? 'in' : 'mm'}`, false),
+  blocks: ({ talk: { fields: f } }, { units, welders }) => [
+    choiceField('welder', f.welder, [['robot', f.robot], ['hand', f.hand], ...others(welders)], false),
+    textField('widths', inUnit(f.widths, 'small', units), false),
     choiceField(
       'peel',
       f.peel,
@@ -22,15 +20,43 @@ export const coupon: Form = {
       false
     ),
     ticksField('warm', f.warm, [['warm', f.warmYes]]),
-    numberField('set', units === 'us' ? '°F' : '°C')
+    numberField('set', inUnit(f.set, 'temperature', units)),
+    numberField('speed', inUnit(f.speed, 'speed', units)),
+    numberField('thick', inUnit(f.thick, 'small', units)),
+    textField('operator', f.operator, true)
   ],
-  phrases: (values) => [
+  fills: ({ welders: [last], thicknessMm, units }) => ({
+    welder: last?.name ?? null,
+    set: fieldNumber(last?.setC ?? null, 'temperature', units),
+    speed: fieldNumber(last?.speedMMin ?? null, 'speed', units),
+    thick: fieldNumber(last?.thicknessMm ?? thicknessMm, 'small', units),
+    operator: last?.by ?? null
+  }),
+  phrases: (values, opened) => [
     { block: 'welder', words: textOf(values, 'welder') },
     { block: 'widths', words: textOf(values, 'widths') },
     { block: 'peel', words: textOf(values, 'peel') },
-    ...ticked(values, 'warm').map((words): Phrase => ({ block: 'warm', words })),
-    ...labelled(values, 'set', 'set')
+    ...allTicked(values, 'warm'),
+    ...settings(values, opened)
   ]
 }
 
-const peels = ['film', 'parted', 'scorched', 'glossy', 'uneven', 'wrinkled'] as const
+function others(welders: Known['welders']): (readonly [string, string])[] {
+  const named = welders.filter(({ name }) => name !== 'robot' && name !== 'hand').slice(0, mostWelders)
+  return named.map(({ name }) => [name, name] as const)
+}
+
+/** How it was set. What was filled in for one welder says nothing of another that was chosen instead. */
+function settings(values: FormValues, { was, units }: Opened): readonly Phrase[] {
+  const another = was.welder != null && changed(values, was, 'welder')
+  const said = (block: string, phrases: readonly Phrase[]) => (another && block !== 'thick' && !changed(values, was, block) ? [] : phrases)
+  return [
+    ...said('set', labelled(values, 'set', 'set', scale[units].temperature)),
+    ...said('speed', labelled(values, 'speed', 'speed', scale[units].speed)),
+    ...said('thick', labelled(values, 'thick', 'thick', scale[units].small)),
+    ...said(
+      'operator',
+      chosen(values, 'operator').map(({ block, words }) => ({ block, words: `by ${words}` }))
+    )
+  ]
+}

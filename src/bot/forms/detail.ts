@@ -4,7 +4,7 @@ import { type Form, type Phrase, photosOf, ticked } from './form.js'
 /** Kinds of detail that were looked at and are good; what is bad goes on the punch list. */
 export const detail: Form = {
   command: 'detail',
-  blocks: ({ fields: f }) => [
+  blocks: ({ talk: { fields: f } }) => [
     ticksField('details', f.details, [
       ['corners', f.corners],
       ['pipes', f.pipes],

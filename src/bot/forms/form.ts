@@ -1,12 +1,23 @@
 import type { KnownBlock } from '@slack/types'
-import type { Units } from '../answer.js'
+import type { Lang, Units } from '../answer.js'
 import type { FormValues } from '../talk/talk.js'
-import type { TalkWords } from '../text/talk-words.js'
+import type { Text } from '../text/text.js'
+import type { Known } from './parts/known.js'
 
 /** Words that a field says, with the block id of the field: so that a refused word finds its field again. */
 export interface Phrase {
   readonly block: string
   readonly words: string
+}
+
+/** Where and how a form was opened. */
+export interface Opened {
+  readonly site: string
+  readonly channel: string | null
+  readonly lang: Lang
+  readonly units: Units
+  /** What it was filled with. */
+  readonly was: FormValues
 }
 
 /**
@@ -16,8 +27,10 @@ export interface Phrase {
 export interface Form {
   /** The command that its words begin with. */
   readonly command: string
-  blocks(words: TalkWords, units: Units): KnownBlock[]
-  phrases(values: FormValues, units: Units): readonly Phrase[]
+  blocks(text: Text, known: Known): KnownBlock[]
+  /** What is known already, by block id. */
+  fills?(known: Known): FormValues
+  phrases(values: FormValues, opened: Opened): readonly Phrase[]
 }
 
 /** One text of a form, or '' where it was left empty. */
@@ -42,4 +55,20 @@ export function photosOf(values: FormValues): readonly Phrase[] {
 export function labelled(values: FormValues, block: string, label: string, unit = ''): readonly Phrase[] {
   const value = textOf(values, block)
   return value === '' ? [] : [{ block, words: `${label} ${value}${unit === '' ? '' : ` ${unit}`}` }]
+}
+
+/** The words that were typed or chosen, as they are. */
+export function chosen(values: FormValues, block: string): readonly Phrase[] {
+  const words = textOf(values, block)
+  return words === '' ? [] : [{ block, words }]
+}
+
+/** Every ticked word. */
+export function allTicked(values: FormValues, block: string): readonly Phrase[] {
+  return ticked(values, block).map((words) => ({ block, words }))
+}
+
+/** Whether a field holds something else than it was filled with. */
+export function changed(values: FormValues, was: FormValues, block: string): boolean {
+  return [...ticked(values, block)].sort().join('\n') !== [...ticked(was, block)].sort().join('\n')
 }

@@ -4,7 +4,7 @@ import { type Form, labelled } from './form.js'
 /** Readings taken on the roof; an empty field is not read. */
 export const readings: Form = {
   command: 'spray',
-  blocks: ({ fields: f }, units) => {
+  blocks: ({ talk: { fields: f } }, { units }) => {
     const degrees = units === 'us' ? '°F' : '°C'
     const speed = units === 'us' ? 'mph' : 'km/h'
     return [

@@ -6,7 +6,7 @@ const methods = ['tape', 'foam', 'mastic', 'welded', 'weighed'] as const
 /** The night seal; 0 open edge needs no method. */
 export const seal: Form = {
   command: 'seal',
-  blocks: ({ fields: f }, units) => [
+  blocks: ({ talk: { fields: f } }, { units }) => [
     numberField('edge', `${f.edge}, ${units === 'us' ? 'ft' : 'm'}`),
     choiceField(
       'method',
@@ -21,7 +21,7 @@ export const seal: Form = {
     textField('by', f.by, true),
     photosField(f.photos)
   ],
-  phrases: (values, units) => [
+  phrases: (values, { units }) => [
     ...labelled(values, 'edge', 'edge', units === 'us' ? 'ft' : 'm'),
     ...(textOf(values, 'method') === '' ? [] : [{ block: 'method', words: textOf(values, 'method') }]),
     ...ticked(values, 'checks').map((words): Phrase => ({ block: 'checks', words })),

@@ -7,7 +7,7 @@ const causes = ['wet', 'dirty', 'cold', 'scorched', 'wrinkled', 'uneven', 'foam'
 /** A failed probe spot. */
 export const voidForm: Form = {
   command: 'probe',
-  blocks: ({ fields: f }, units) => [
+  blocks: ({ talk: { fields: f } }, { units }) => [
     numberField('course', f.course),
     choiceField(
       'on',
@@ -24,7 +24,7 @@ export const voidForm: Form = {
     ),
     photosField(f.photos)
   ],
-  phrases: (values, units) => [
+  phrases: (values, { units }) => [
     ...labelled(values, 'course', 'course'),
     { block: 'on', words: textOf(values, 'on') },
     ...labelled(values, 'distance', 'at', units === 'us' ? 'ft' : 'm'),

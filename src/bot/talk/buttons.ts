@@ -13,6 +13,9 @@ function buttonValue(site: string, what: string): string {
   return `${site}|${what}`
 }
 
+/** The site of a button that is about none. */
+export const nowhere = '+'
+
 /** Site and words of a button; null when it is none of ours. */
 export function readButton(value: string): { site: string; what: string } | null {
   const bar = value.indexOf('|')
@@ -21,10 +24,33 @@ export function readButton(value: string): { site: string; what: string } | null
 
 /** The buttons under an answer: the next thing to do, and undo. Null for none. */
 export function buttonsUnder(reply: Reply): ActionsBlock | null {
+  if (!reply.ok) return afterRefusal(reply)
   const { site } = reply
-  if (!reply.ok || site === null) return null
+  if (reply.command === 'start' && site === null) return { type: 'actions', elements: [formButton('start', nowhere, reply.lang, true)] }
+  if (site === null) return null
   const elements = [...nextSteps(reply, site), ...undoOf(reply, site)]
   return elements.length === 0 ? null : { type: 'actions', elements }
+}
+
+/** The form of a command whose words were not understood, so that nobody spells them twice. */
+const formOf: Readonly<Record<string, FormId>> = {
+  kit: 'kit',
+  weld: 'coupon',
+  probe: 'void',
+  laid: 'laid',
+  seal: 'seal',
+  detail: 'detail',
+  punch: 'punch',
+  site: 'site',
+  start: 'start'
+}
+const wrongWords: ReadonlySet<string> = new Set(['missing', 'unknown-word', 'bad-number', 'ambiguous-number', 'wrong-unit'])
+
+function afterRefusal({ command, site, lang, error }: Reply): ActionsBlock | null {
+  const form = formOf[command ?? '']
+  if (error === null || form === undefined || !wrongWords.has(error.code)) return null
+  const place = form === 'start' ? nowhere : site
+  return place === null ? null : { type: 'actions', elements: [formButton(form, place, lang, true)] }
 }
 
 function nextSteps(reply: Reply, site: string): Button[] {
@@ -38,6 +64,7 @@ function nextSteps(reply: Reply, site: string): Button[] {
   }
   if (command === 'day')
     return 'start' in (reply.numbers as object) ? [formButton('checklist', site, lang, true), formButton('readings', site, lang, false)] : []
+  if (command === 'kit' || command === 'site') return [formButton(command, site, lang, command === 'kit' && reply.outcome !== 'go')]
   if (command === 'weld') return reply.outcome === 'go' ? [] : [formButton('coupon', site, lang, true)]
   const form = closingForm(reply)
   if (form !== null) return [formButton(form, site, lang, true)]

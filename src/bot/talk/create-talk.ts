@@ -1,25 +1,22 @@
-import type { KnownBlock } from '@slack/types'
-import type { Lang, Units } from '../answer.js'
+import type { Lang } from '../answer.js'
 import type { Ports } from '../context.js'
-import type { Phrase } from '../forms/form.js'
 import { type FormId, formIds } from '../forms/form-id.js'
-import { forms } from '../forms/index.js'
-import type { Replied } from '../papers/drawn.js'
 import type { FetchedPhoto } from '../photos/fetched.js'
 import { keepPhoto } from '../photos/keep-photo.js'
-import { type WantedPhoto, wantedIn } from '../photos/wanted.js'
+import type { WantedPhoto } from '../photos/wanted.js'
 import { respond } from '../respond.js'
-import { settingsOf } from '../session/session.js'
 import { texts } from '../text/index.js'
+import { formAsked } from '../words/form-words.js'
 import { readWords } from '../words/read.js'
 import { askFor, type Places } from './asks.js'
-import { buttonsUnder, formButton, readButton, sayButton } from './buttons.js'
-import { formView, readContext } from './form-view.js'
+import { formButton, nowhere, readButton, sayButton } from './buttons.js'
+import { readContext } from './form-view.js'
 import { homeView } from './home.js'
+import { messageOf, plainMessage, withButtons } from './message.js'
+import { openForm } from './open-form.js'
+import { preferred } from './preferred.js'
+import { failedForm, submitForm } from './submit.js'
 import type { Delivery, FormValues, Message, Pressed, Submitted, Talk } from './talk.js'
-
-/** Commands whose answer is for the asker alone. */
-const forAsker: ReadonlySet<string | null> = new Set(['help', 'me', 'role', null])
 
 /** The bot for transports: one dispatcher behind messages, buttons, forms and home. */
 export function createTalk(ports: Ports, places: Places): Talk {
@@ -27,11 +24,11 @@ export function createTalk(ports: Ports, places: Places): Talk {
     const ref = ports.report(error, { user: delivery.user, via: delivery.via })
     return plainMessage(texts[delivery.lang ?? ports.lang].talk.failed(ref))
   }
-  const guarded = async <T>(delivery: Delivery, run: () => Promise<T>, otherwise: (message: Message) => T): Promise<T> => {
+  const guarded = async <T>(delivery: Delivery, run: () => Promise<T>, otherwise: (message: Message) => T | Promise<T>): Promise<T> => {
     try {
       return await run()
     } catch (error) {
-      return otherwise(failed(delivery, error))
+      return await otherwise(failed(delivery, error))
     }
   }
   return {
@@ -63,7 +60,12 @@ export function createTalk(ports: Ports, places: Places): Talk {
       guarded(
         delivery,
         () => submit(delivery, callbackId, metadata, values, ports),
-        (message) => ({ kind: 'message', message, channel: delivery.channel })
+        async (message) =>
+          (isForm(callbackId) ? await failedForm(callbackId, delivery, metadata, message.text, ports) : null) ?? {
+            kind: 'message',
+            message,
+            channel: delivery.channel
+          }
       ),
     home: (delivery) => guarded(delivery, async () => homeView(delivery, (await preferred(delivery, null, ports)).lang, ports), emptyHome),
     failed,
@@ -74,8 +76,24 @@ export function createTalk(ports: Ports, places: Places): Talk {
 async function say(delivery: Delivery, text: string, ports: Ports, places: Places): Promise<Message> {
   const site = delivery.channel === null ? null : await places.siteOfChannel(delivery.workspace, delivery.channel)
   if (text === '' && (delivery.files ?? []).length > 0) return photosAlone(delivery, site, ports)
+  const asked = formAsked(text)
+  if (asked?.named) return formByName(asked.form, delivery, site, ports)
   const ask = await askFor(delivery, withPhotos(text, delivery), site, ports)
-  return messageOf(await respond(ask, ports), ask.log)
+  const replied = await respond(ask, ports)
+  const message = messageOf(replied, ask.log)
+  // Of a command that only lacks its words the form is what helps; the words come along for those who cannot open one.
+  const helps = asked !== null && (replied.reply.ok || replied.reply.error?.code === 'missing')
+  const opened = helps ? await openForm(asked.form, site, delivery.files ?? [], delivery, ports) : null
+  return opened?.kind === 'form' ? { ...message, form: opened.view } : message
+}
+
+/** A form that was asked for by its name: opened where that can be, else a button for it. */
+async function formByName(form: FormId, delivery: Delivery, site: string | null, ports: Ports): Promise<Message> {
+  const opened = await openForm(form, site, (delivery.files ?? []).slice(0, mostPhotos), delivery, ports)
+  if (opened.kind === 'message') return opened.message
+  const context = readContext(opened.view.private_metadata ?? '')
+  const button = formButton(form, context?.site || nowhere, context?.lang ?? ports.lang, true)
+  return { ...withButtons(plainMessage(opened.view.title.text), [button]), form: opened.view }
 }
 
 /** Commands that take photos: those of a message go with its words. */
@@ -96,18 +114,19 @@ async function photosAlone(delivery: Delivery, site: string | null, ports: Ports
   const message = plainMessage(texts[lang].closing.photo.alone)
   if (site === null) return message
   const files = (delivery.files ?? []).slice(0, mostPhotos)
-  const elements = (['void', 'punch', 'seal'] as const).map((form) => formButton(form, site, lang, false, files))
-  return { ...message, blocks: [...message.blocks, { type: 'actions', elements }] }
+  return withButtons(
+    message,
+    (['void', 'punch', 'seal'] as const).map((form) => formButton(form, site, lang, false, files))
+  )
 }
 
 async function shortcut(delivery: Delivery, callbackId: string, ports: Ports, places: Places): Promise<Pressed> {
   const site = delivery.channel === null ? null : await places.siteOfChannel(delivery.workspace, delivery.channel)
   const form = callbackId.replace(/^form:/, '')
-  const how = await preferred(delivery, site, ports)
-  const { talk } = texts[how.lang]
-  if (site === null || !isForm(form))
-    return { kind: 'message', message: plainMessage(isForm(form) ? `${talk.noSites} ${talk.howToBegin}` : talk.gone) }
-  return { kind: 'form', view: formView(form, { site, channel: delivery.channel, files: (delivery.files ?? []).slice(0, mostPhotos), ...how }) }
+  const { talk } = texts[(await preferred(delivery, site, ports)).lang]
+  if (site === null && isForm(form)) return { kind: 'message', message: plainMessage(`${talk.noSites} ${talk.howToBegin}`) }
+  if (isForm(form)) return openForm(form, site, (delivery.files ?? []).slice(0, mostPhotos), delivery, ports)
+  return { kind: 'message', message: plainMessage(talk.gone) }
 }
 
 /** A photo whose bytes are here, or are not: kept, or said why not. What was said with it stands either way. */
@@ -120,7 +139,7 @@ async function photo(delivery: Delivery, wanted: WantedPhoto, fetched: FetchedPh
   if (kept.kind === 'kept') return { ...message, to: 'channel' }
   const again = kept.why === 'away' ? askAgain(wanted) : null
   if (again === null) return message
-  return { ...message, blocks: [...message.blocks, { type: 'actions', elements: [sayButton('photo', again, wanted.site, lang, true)] }] }
+  return withButtons(message, [sayButton('photo', again, wanted.site, lang, true)])
 }
 
 function shownBy({ subject }: WantedPhoto, lang: Lang): string {
@@ -141,53 +160,15 @@ async function press(delivery: Delivery, actionId: string, value: string, ports:
   const button = readButton(value)
   if (button === null) return { kind: 'message', message: plainMessage(texts[delivery.lang ?? ports.lang].talk.gone) }
   const [form = '', ...files] = button.what.split('|')
-  if (actionId.startsWith('form:') && isForm(form)) {
-    const how = await preferred(delivery, button.site, ports)
-    return { kind: 'form', view: formView(form, { site: button.site, channel: delivery.channel, files, ...how }) }
-  }
-  const ask = await askFor(delivery, button.what, button.site, ports)
+  const site = button.site === nowhere ? null : button.site
+  if (actionId.startsWith('form:') && isForm(form)) return openForm(form, site, files, delivery, ports)
+  const ask = await askFor(delivery, button.what, site, ports)
   return { kind: 'message', message: messageOf(await respond(ask, ports), ask.log) }
 }
 
 async function submit(delivery: Delivery, callbackId: string, metadata: string, values: FormValues, ports: Ports): Promise<Submitted> {
-  const context = readContext(metadata)
-  if (context === null || !isForm(callbackId)) {
-    return { kind: 'message', message: plainMessage(texts[delivery.lang ?? ports.lang].talk.gone), channel: delivery.channel }
-  }
-  const form = forms[callbackId]
-  const phrases = [...form.phrases(values, context.units), ...context.files.map((file): Phrase => ({ block: 'photos', words: `photo ${file}` }))]
-  const words = [form.command, ...phrases.map((phrase) => phrase.words)].join(' ')
-  const ask = await askFor({ ...delivery, lang: context.lang, units: context.units }, words, context.site, ports)
-  const replied = await respond(ask, ports)
-  const { reply } = replied
-  if (reply.ok || reply.error === null) return { kind: 'message', message: messageOf(replied, ask.log), channel: context.channel }
-  const { word, message } = reply.error
-  const block = phrases.find((phrase) => word !== null && phrase.words.toLowerCase().includes(word.toLowerCase()))?.block ?? phrases[0]?.block
-  const first = form.blocks(texts[context.lang].talk, context.units)[0] as { block_id?: string } | undefined
-  return { kind: 'errors', errors: { [block ?? first?.block_id ?? 'form']: message } }
-}
-
-/** Language and units: chosen for this delivery, else the person's, else the site's. */
-async function preferred(delivery: Delivery, site: string | null, ports: Ports): Promise<{ lang: Lang; units: Units }> {
-  const person = await ports.store.person(delivery.workspace, delivery.user)
-  const view = site === null ? null : await ports.store.view({ workspace: delivery.workspace, site })
-  const settings = view === null ? null : await settingsOf(view)
-  return {
-    lang: delivery.lang ?? person.lang ?? settings?.lang ?? ports.lang,
-    units: delivery.units ?? person.units ?? settings?.units ?? ports.units
-  }
-}
-
-/** `acting`: the person's words are logged; one who only reads gets no buttons that log. */
-function messageOf({ reply, files }: Replied, acting: boolean): Message {
-  const buttons = acting ? buttonsUnder(reply) : null
-  const to = reply.ok && !forAsker.has(reply.command) ? 'channel' : 'asker'
-  return { text: reply.text, blocks: buttons === null ? reply.blocks : [...reply.blocks, buttons], to, files, photos: acting ? wantedIn(reply) : [] }
-}
-
-function plainMessage(text: string): Message {
-  const block: KnownBlock = { type: 'section', text: { type: 'plain_text', text, emoji: false } }
-  return { text, blocks: [block], to: 'asker', files: [] }
+  const sent = isForm(callbackId) ? await submitForm(callbackId, delivery, metadata, values, ports) : null
+  return sent ?? { kind: 'message', message: plainMessage(texts[delivery.lang ?? ports.lang].talk.gone), channel: delivery.channel }
 }
 
 function emptyHome({ blocks }: Message) {

@@ -1,31 +1,34 @@
 import type { ModalView } from '@slack/types'
 import type { Lang, Units } from '../answer.js'
+import type { Opened } from '../forms/form.js'
 import type { FormId } from '../forms/form-id.js'
 import { forms } from '../forms/index.js'
+import { fill } from '../forms/parts/fill.js'
+import type { Known } from '../forms/parts/known.js'
 import { texts } from '../text/index.js'
+import type { FormValues } from './talk.js'
 
 /** What a form carries along until it is sent. */
-export interface FormContext {
-  readonly site: string
-  readonly channel: string | null
-  readonly lang: Lang
-  readonly units: Units
+export interface FormContext extends Opened {
   /** Photos of the message that the form was opened from. */
   readonly files: readonly string[]
 }
 
-/** A form as the chat shows it. */
-export function formView(id: FormId, context: FormContext): ModalView {
-  const { talk } = texts[context.lang]
-  const plain = (text: string) => ({ type: 'plain_text', text, emoji: false }) as const
+/** A form as the chat shows it, filled with what is known. */
+export function formView(id: FormId, opened: Omit<FormContext, 'was'>, known: Known): ModalView {
+  const text = texts[opened.lang]
+  const form = forms[id]
+  const was = Object.fromEntries(Object.entries(form.fills?.(known) ?? {}).filter(([, value]) => value !== null && value.length > 0))
+  const context: FormContext = { ...opened, was }
+  const plain = (said: string) => ({ type: 'plain_text', text: said, emoji: false }) as const
   return {
     type: 'modal',
     callback_id: id,
     private_metadata: JSON.stringify(context),
-    title: plain(talk.forms[id]),
-    submit: plain(talk.send),
-    close: plain(talk.cancel),
-    blocks: [...comingPhotos(context), ...forms[id].blocks(talk, context.units)]
+    title: plain(text.talk.forms[id]),
+    submit: plain(text.talk.send),
+    close: plain(text.talk.cancel),
+    blocks: [...comingPhotos(context), ...fill(form.blocks(text, known), was)]
   }
 }
 
@@ -39,15 +42,29 @@ function comingPhotos({ files, lang }: FormContext): ModalView['blocks'] {
 export function readContext(metadata: string): FormContext | null {
   try {
     const read = JSON.parse(metadata) as Partial<FormContext> | null
-    if (typeof read?.site !== 'string' || (read.lang !== 'en' && read.lang !== 'es' && read.lang !== 'fr')) return null
+    if (typeof read?.site !== 'string' || !isLang(read.lang)) return null
     return {
       site: read.site,
       channel: typeof read.channel === 'string' ? read.channel : null,
       lang: read.lang,
-      units: read.units === 'us' ? 'us' : 'metric',
-      files: Array.isArray(read.files) ? read.files.filter((file): file is string => typeof file === 'string' && /^F\w{1,30}$/.test(file)) : []
+      units: unitsOf(read.units),
+      files: Array.isArray(read.files) ? read.files.filter((file): file is string => typeof file === 'string' && /^F\w{1,30}$/.test(file)) : [],
+      was: isValues(read.was) ? read.was : {}
     }
   } catch {
     return null
   }
+}
+
+function isLang(lang: unknown): lang is Lang {
+  return lang === 'en' || lang === 'es' || lang === 'fr'
+}
+
+function unitsOf(units: unknown): Units {
+  return units === 'us' ? 'us' : 'metric'
+}
+
+function isValues(was: unknown): was is FormValues {
+  const held = (value: unknown) => typeof value === 'string' || (Array.isArray(value) && value.every((one) => typeof one === 'string'))
+  return typeof was === 'object' && was !== null && Object.values(was).every(held)
 }

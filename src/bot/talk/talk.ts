@@ -32,6 +32,8 @@ export interface Message {
   readonly files: readonly DrawnFile[]
   /** Photos that it named: fetched once it has left, then `Talk.photo`. */
   readonly photos?: readonly WantedPhoto[]
+  /** Opened at once where that can be: then it says all that a message to the asker would. */
+  readonly form?: ModalView
 }
 
 /** What a button does. */
@@ -43,7 +45,11 @@ export type Pressed =
 /** What a sent form does: errors stay at their fields, the form stays open. Keys are block ids. */
 export type Submitted =
   | { readonly kind: 'message'; readonly message: Message; readonly channel: string | null }
-  | { readonly kind: 'errors'; readonly errors: Readonly<Record<string, string>> }
+  | {
+      readonly kind: 'errors'
+      readonly errors: Readonly<Record<string, string>> /** What was typed, as words to send again. */
+      readonly words?: string
+    }
 
 /** Values of a form by block id: text, chosen value, or all ticked values. */
 export type FormValues = Readonly<Record<string, string | readonly string[] | null>>

@@ -1,5 +1,6 @@
 import type { FormId } from '../forms/form-id.js'
 import type { ClosingWords } from './closing-words.js'
+import type { SetFieldWords } from './set-field-words.js'
 
 /** Labels of a form's fields and choices: every one that a form may use. */
 export interface FieldWords {
@@ -85,14 +86,17 @@ export interface FieldWords {
 /** What a conversation says beside answers: buttons, forms, home, and what goes wrong on the way. */
 export interface TalkWords {
   readonly buttons: Readonly<
-    Record<'undo' | 'checklist' | 'readings' | 'coupon' | 'void' | 'fixed' | 'passed' | 'failed' | 'spray' | 'list', string>
+    Record<
+      'undo' | 'checklist' | 'readings' | 'kit' | 'coupon' | 'void' | 'laid' | 'site' | 'start' | 'fixed' | 'passed' | 'failed' | 'spray' | 'list',
+      string
+    >
   > &
     ClosingWords['buttons']
   /** At most 24 characters each. */
   readonly forms: Readonly<Record<FormId, string>>
   readonly send: string
   readonly cancel: string
-  readonly fields: FieldWords
+  readonly fields: FieldWords & SetFieldWords
   readonly working: string
   failed(ref: string): string
   readonly gone: string

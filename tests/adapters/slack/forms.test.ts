@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { type Bot, form, interaction, type Loose, said, startBot, until } from '../../support/slack.js'
+import { type Bot, command, form, interaction, type Loose, said, startBot, until } from '../../support/slack.js'
 
 let bot: Bot
 beforeEach(async () => {
@@ -189,10 +189,16 @@ describe('forms', () => {
   })
 
   it('closes a form that takes long, says so, and says what was wrong with it after', async () => {
-    bot.talk.set({ submit: () => new Promise((resolve) => setTimeout(() => resolve({ kind: 'errors', errors: { width: 'too wide' } }), 300)) })
+    bot.talk.set({
+      submit: () =>
+        new Promise((resolve) => setTimeout(() => resolve({ kind: 'errors', errors: { width: 'too wide' }, words: 'weld <robot> 900' }), 300))
+    })
     expect((await bot.deliver(sent())).json).toEqual({ response_action: 'clear' })
     await until(() => bot.service.of('chat.postEphemeral').length === 2)
-    expect(bot.service.of('chat.postEphemeral').map(({ args }) => args.text)).toEqual(['working on it — not logged yet', 'too wide'])
+    expect(bot.service.of('chat.postEphemeral').map(({ args }) => args.text)).toEqual([
+      'working on it — not logged yet',
+      'too wide\nweld &lt;robot&gt; 900'
+    ])
   })
 
   it('takes a form without a place to the person', async () => {
@@ -203,5 +209,25 @@ describe('forms', () => {
   it('lets a form be closed', async () => {
     const reply = await bot.deliver(interaction({ type: 'view_closed', view: { id: 'V1', callback_id: 'checklist', type: 'modal' } }))
     expect([reply.status, reply.text]).toEqual([200, ''])
+  })
+})
+
+describe('a command that asks for a form', () => {
+  it('opens it at once, and says nothing that the form says', async () => {
+    bot.talk.set({ say: async () => ({ ...said('what is to be logged', 'asker'), form }) })
+    const reply = await bot.deliver(command(bot.service, '', { trigger_id: '3.3' }))
+    expect([reply.status, reply.text]).toEqual([200, ''])
+    expect((await until(() => bot.service.of('views.open')[0])).args).toMatchObject({ trigger_id: '3.3', view: form })
+    await bot.slack.stop()
+    expect(bot.service.of('hook')).toHaveLength(0)
+  })
+
+  it('says it where the form cannot be opened, and with the form what the channel is to see', async () => {
+    bot.talk.set({ say: async () => ({ ...said('what is to be logged', 'asker'), form }) })
+    bot.service.on('views.open', { body: { ok: false, error: 'expired_trigger_id' } })
+    await bot.deliver(command(bot.service, ''))
+    expect((await until(() => bot.service.of('hook')[0])).args).toMatchObject({ response_type: 'ephemeral', text: 'what is to be logged' })
+    bot.talk.set({ say: async () => ({ ...said('what is to be stated'), form }) })
+    expect((await bot.deliver(command(bot.service, ''))).json).toMatchObject({ response_type: 'in_channel', text: 'what is to be stated' })
   })
 })

@@ -196,11 +196,13 @@ describe('forms', () => {
 
     expect(await talk.submit(delivery(), 'readings', readings.private_metadata ?? '', { air: '20', deck: '900' })).toEqual({
       kind: 'errors',
-      errors: { deck: expect.stringContaining('900') }
+      errors: { deck: expect.stringContaining('900') },
+      words: 'spray air 20 deck 900'
     })
     expect(await talk.submit(delivery(), 'coupon', coupon.private_metadata ?? '', { welder: 'robot', widths: 'wide', peel: 'film' })).toEqual({
       kind: 'errors',
-      errors: { widths: expect.stringContaining('wide') }
+      errors: { widths: expect.stringContaining('wide') },
+      words: 'weld robot wide film'
     })
     expect(await seq()).toBe(0)
   })

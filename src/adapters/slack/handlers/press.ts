@@ -54,7 +54,7 @@ async function finish(context: Context, delivery: Delivery, body: Loose, pressed
 }
 
 /** Null when it is open. Over an open form the new one is laid on top. */
-async function openForm({ workspaces, log }: Context, { workspace }: Delivery, body: Loose, view: ModalView): Promise<unknown> {
+export async function openForm({ workspaces, log }: Context, { workspace }: Delivery, body: Loose, view: ModalView): Promise<unknown> {
   const trigger_id = textAt(body, 'trigger_id') ?? ''
   try {
     const member = await workspaces.of(workspace)

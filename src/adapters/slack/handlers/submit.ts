@@ -30,10 +30,10 @@ async function finish(context: Context, delivery: Delivery, result: Submitted): 
   const { out, seen } = context
   const said =
     result.kind === 'errors'
-      ? // The form is closed: what was wrong is all that can still be said, and nothing was logged.
+      ? // The form is closed: what was wrong is said with what was typed, to be sent again, and nothing was logged.
         await out.say(
           { workspace: delivery.workspace, channel: delivery.channel, user: delivery.user, thread: null },
-          { text: Object.values(result.errors).join('\n'), blocks: [], to: 'asker', files: [] }
+          { text: [...Object.values(result.errors), ...(result.words ? [escaped(result.words)] : [])].join('\n'), blocks: [], to: 'asker', files: [] }
         )
       : await out.say(
           { workspace: delivery.workspace, channel: result.channel ?? delivery.channel, user: delivery.user, thread: null },
@@ -41,4 +41,9 @@ async function finish(context: Context, delivery: Delivery, result: Submitted): 
         )
   if (!said) seen.forget(delivery.claim)
   else if (result.kind === 'message') await bringPhotos(context, delivery, result.message, result.channel ?? delivery.channel)
+}
+
+/** As typed, unable to ping or to link: the service takes three characters for markup. */
+function escaped(words: string): string {
+  return words.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').slice(0, 1500)
 }

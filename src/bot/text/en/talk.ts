@@ -1,12 +1,17 @@
 import { plural } from '../plural.js'
 import type { TalkWords } from '../talk-words.js'
 import { closing } from './closing.js'
+import { setFields } from './set-fields.js'
 
 export const talk: TalkWords = {
   buttons: {
     ...closing.buttons,
     undo: 'Undo',
     checklist: 'State the checklist',
+    kit: 'Enter a kit',
+    laid: 'Log what was laid',
+    site: 'Change settings',
+    start: 'Set up a site',
     readings: 'Enter readings',
     coupon: 'New coupon',
     void: 'Log a void',
@@ -17,6 +22,10 @@ export const talk: TalkWords = {
     list: 'List voids'
   },
   forms: {
+    kit: 'Adhesive kit',
+    laid: 'Laid and welded',
+    site: 'Settings of the site',
+    start: 'A new site',
     checklist: 'Before spraying',
     readings: 'Readings',
     coupon: 'Weld coupon',
@@ -28,6 +37,7 @@ export const talk: TalkWords = {
   send: 'Log it',
   cancel: 'Cancel',
   fields: {
+    ...setFields,
     surfaces: 'Surfaces and sheets',
     dry: 'Deck dry',
     fleeceDry: 'Fleece dry',

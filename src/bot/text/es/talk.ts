@@ -1,12 +1,17 @@
 import { plural } from '../plural.js'
 import type { TalkWords } from '../talk-words.js'
 import { closing } from './closing.js'
+import { setFields } from './set-fields.js'
 
 export const talk: TalkWords = {
   buttons: {
     ...closing.buttons,
     undo: 'Deshacer',
     checklist: 'Declarar la lista',
+    kit: 'Anotar un juego',
+    laid: 'Anotar lo colocado',
+    site: 'Cambiar ajustes',
+    start: 'Preparar una obra',
     readings: 'Anotar lecturas',
     coupon: 'Nueva probeta',
     void: 'Anotar una falla',
@@ -17,6 +22,10 @@ export const talk: TalkWords = {
     list: 'Lista de fallas'
   },
   forms: {
+    kit: 'Juego de adhesivo',
+    laid: 'Colocado y soldado',
+    site: 'Ajustes de la obra',
+    start: 'Una obra nueva',
     checklist: 'Antes de rociar',
     readings: 'Lecturas',
     coupon: 'Probeta de soldadura',
@@ -28,6 +37,7 @@ export const talk: TalkWords = {
   send: 'Anotar',
   cancel: 'Cancelar',
   fields: {
+    ...setFields,
     surfaces: 'Superficies y láminas',
     dry: 'Cubierta seca',
     fleeceDry: 'Fieltro seco',

@@ -1,12 +1,17 @@
 import { plural } from '../plural.js'
 import type { TalkWords } from '../talk-words.js'
 import { closing } from './closing.js'
+import { setFields } from './set-fields.js'
 
 export const talk: TalkWords = {
   buttons: {
     ...closing.buttons,
     undo: 'Annuler',
     checklist: 'Déclarer la liste',
+    kit: 'Noter une trousse',
+    laid: 'Noter la pose',
+    site: 'Changer les réglages',
+    start: 'Préparer un chantier',
     readings: 'Noter des mesures',
     coupon: 'Nouvelle éprouvette',
     void: 'Noter un défaut',
@@ -17,6 +22,10 @@ export const talk: TalkWords = {
     list: 'Liste des défauts'
   },
   forms: {
+    kit: 'Trousse d’adhésif',
+    laid: 'Posé et soudé',
+    site: 'Réglages du chantier',
+    start: 'Nouveau chantier',
     checklist: 'Avant de pulvériser',
     readings: 'Mesures',
     coupon: 'Éprouvette de soudure',
@@ -28,6 +37,7 @@ export const talk: TalkWords = {
   send: 'Noter',
   cancel: 'Fermer',
   fields: {
+    ...setFields,
     surfaces: 'Surfaces et feuilles',
     dry: 'Support sec',
     fleeceDry: 'Feutre sec',

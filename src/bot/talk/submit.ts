@@ -1,0 +1,66 @@
+import type { KnownBlock } from '@slack/types'
+import type { Ports } from '../context.js'
+import type { Phrase } from '../forms/form.js'
+import type { FormId } from '../forms/form-id.js'
+import { forms } from '../forms/index.js'
+import { respond } from '../respond.js'
+import { texts } from '../text/index.js'
+import { whoAll } from '../views/who.js'
+import { askFor } from './asks.js'
+import { type FormContext, readContext } from './form-view.js'
+import { knownFor } from './known.js'
+import { messageOf } from './message.js'
+import type { Delivery, FormValues, Submitted } from './talk.js'
+
+/** A sent form as words for the dispatcher; null for none of ours. What was wrong is said at its field, and the form stays as it was typed. */
+export async function submitForm(id: FormId, delivery: Delivery, metadata: string, values: FormValues, ports: Ports): Promise<Submitted | null> {
+  const context = readContext(metadata)
+  if (context === null) return null
+  const form = forms[id]
+  const phrases = [...form.phrases(values, context), ...context.files.map((file): Phrase => ({ block: 'photos', words: `photo ${file}` }))]
+  const words = [form.command, ...phrases.map((phrase) => phrase.words)].join(' ')
+  const site = context.site === '' ? null : context.site
+  const ask = await askFor({ ...delivery, channel: context.channel, lang: context.lang, units: context.units }, words, site, ports)
+  const replied = await respond(ask, ports)
+  const { reply } = replied
+  if (reply.ok || reply.error === null) return { kind: 'message', message: messageOf(replied, ask.log), channel: context.channel }
+  const fields = await fieldsOf(id, context, delivery, ports)
+  const { word, message, code } = reply.error
+  const next = code === 'not-allowed' ? await whoCan(delivery, context, ports) : ''
+  const named = blockOf(word, phrases)
+  const block = named !== null && fields.includes(named) ? named : (fields[0] ?? 'form')
+  return { kind: 'errors', errors: { [block]: `${message}${next}` }, words }
+}
+
+/** The error of a form that failed on our side: at its first field, so that what was typed stays. */
+export async function failedForm(id: FormId, delivery: Delivery, metadata: string, message: string, ports: Ports): Promise<Submitted | null> {
+  const context = readContext(metadata)
+  if (context === null) return null
+  const [first = 'form'] = await fieldsOf(id, context, delivery, ports).catch(() => [])
+  return { kind: 'errors', errors: { [first]: message }, words: '' }
+}
+
+async function whoCan({ workspace }: Delivery, { lang }: FormContext, { store }: Ports): Promise<string> {
+  const people = (await store.supervisors(workspace)).map(({ id }) => id)
+  return people.length === 0 ? '' : ` ${texts[lang].begin.askOne(whoAll(people))}`
+}
+
+/** Block ids of the fields that the form was shown with: an error anywhere else would be seen by nobody. */
+async function fieldsOf(id: FormId, { site, channel, lang, units }: FormContext, { workspace }: Delivery, ports: Ports): Promise<readonly string[]> {
+  const known = await knownFor({ workspace, site: site === '' ? null : site, channel, lang, units }, ports)
+  const inputs = forms[id].blocks(texts[lang], known).filter((block: KnownBlock) => block.type === 'input')
+  return inputs.flatMap(({ block_id }) => block_id ?? [])
+}
+
+/** The field that a refused word was typed in: as a word of its own first, else as a part of one. */
+function blockOf(word: string | null, phrases: readonly Phrase[]): string | null {
+  if (word === null) return null
+  const wanted = word.toLowerCase()
+  const whole = phrases.find(({ words }) =>
+    words
+      .toLowerCase()
+      .split(/[\s,]+/)
+      .includes(wanted)
+  )
+  return (whole ?? phrases.find(({ words }) => words.toLowerCase().includes(wanted)))?.block ?? null
+}

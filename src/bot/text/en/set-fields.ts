@@ -1,0 +1,31 @@
+import type { SetFieldWords } from '../set-field-words.js'
+
+export const setFields: SetFieldWords = {
+  set: 'Set temperature',
+  speed: 'Speed',
+  thick: 'Thickness of the sheet',
+  operator: 'Who welded',
+  kitName: 'Kit, letters with a digit: K7',
+  place: 'Where the kit stands',
+  box: 'Warm box',
+  store: 'Store',
+  onDeck: 'On the deck',
+  placeT: 'Temperature there',
+  lot: 'Lot',
+  used: 'Area sprayed with it',
+  empty: 'Empty',
+  areaLaid: 'Area laid',
+  sheets: 'Sheets laid',
+  byRobot: 'Welded by robot',
+  byHand: 'Welded by hand',
+  siteName: 'Name of the site',
+  siteNameHint: 'Small letters, digits and hyphens: north-2',
+  latLon: 'Place',
+  latLonHint: 'Latitude, longitude with decimal points, as maps give them: 50.1, 8.2',
+  zone: 'Time zone',
+  zoneHint: 'Area/City: Europe/Berlin, America/Chicago',
+  here: 'Posts of the day',
+  hereYes: 'Into this channel',
+  hoursFrom: 'Work begins',
+  hoursTo: 'Work ends'
+}

@@ -1,0 +1,31 @@
+import type { SetFieldWords } from '../set-field-words.js'
+
+export const setFields: SetFieldWords = {
+  set: 'Temperatura de ajuste',
+  speed: 'Velocidad',
+  thick: 'Espesor de la lámina',
+  operator: 'Quién soldó',
+  kitName: 'Juego, letras con un número: K7',
+  place: 'Dónde está el juego',
+  box: 'Caja caliente',
+  store: 'Almacén',
+  onDeck: 'En la cubierta',
+  placeT: 'Temperatura allí',
+  lot: 'Lote',
+  used: 'Área rociada con él',
+  empty: 'Vacío',
+  areaLaid: 'Área colocada',
+  sheets: 'Láminas colocadas',
+  byRobot: 'Soldado con robot',
+  byHand: 'Soldado a mano',
+  siteName: 'Nombre de la obra',
+  siteNameHint: 'Minúsculas, números y guiones: norte-2',
+  latLon: 'Lugar',
+  latLonHint: 'Latitud, longitud con punto decimal, como las dan los mapas: 50.1, 8.2',
+  zone: 'Zona horaria',
+  zoneHint: 'Región/Ciudad: Europe/Madrid, America/Mexico_City',
+  here: 'Avisos del día',
+  hereYes: 'En este canal',
+  hoursFrom: 'Empieza el trabajo',
+  hoursTo: 'Termina el trabajo'
+}

@@ -1,0 +1,31 @@
+import type { SetFieldWords } from '../set-field-words.js'
+
+export const setFields: SetFieldWords = {
+  set: 'Température de consigne',
+  speed: 'Vitesse',
+  thick: 'Épaisseur de la feuille',
+  operator: 'Qui a soudé',
+  kitName: 'Trousse, lettres et un chiffre : K7',
+  place: 'Où est la trousse',
+  box: 'Caisson chauffant',
+  store: 'Dépôt',
+  onDeck: 'Sur la toiture',
+  placeT: 'Température à cet endroit',
+  lot: 'Lot',
+  used: 'Surface pulvérisée avec',
+  empty: 'Vide',
+  areaLaid: 'Surface posée',
+  sheets: 'Feuilles posées',
+  byRobot: 'Soudé au robot',
+  byHand: 'Soudé à la main',
+  siteName: 'Nom du chantier',
+  siteNameHint: 'Minuscules, chiffres et tirets : nord-2',
+  latLon: 'Lieu',
+  latLonHint: 'Latitude, longitude avec un point décimal, comme sur les cartes : 50.1, 8.2',
+  zone: 'Fuseau horaire',
+  zoneHint: 'Région/Ville : Europe/Paris, America/Montreal',
+  here: 'Messages du jour',
+  hereYes: 'Dans ce canal',
+  hoursFrom: 'Début du travail',
+  hoursTo: 'Fin du travail'
+}
