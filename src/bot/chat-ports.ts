@@ -61,6 +61,8 @@ export interface Outbox {
    * None of the workspaces in `except`.
    */
   take(now: Instant, holdUntil: Instant, count: number, except?: readonly string[]): Promise<readonly QueuedPost[]>
+  /** Holds a post that is held until `from` for longer. False where it is not held so any more: another instance may have it. */
+  renew(workspace: string, key: string, from: Instant, until: Instant): Promise<boolean>
   /** Puts a post back or ends it. What was sent stays sent. */
   settle(
     workspace: string,
@@ -71,8 +73,6 @@ export interface Outbox {
   post(workspace: string, key: string): Promise<QueuedPost | null>
   /** Ends every queued post that was due before an instant as skipped; which ones. */
   skipQueued(dueBefore: Instant): Promise<readonly Pick<QueuedPost, 'workspace' | 'key' | 'site' | 'kind'>[]>
-  /** Posts that were given up, newest first: for the supervisor to see. */
-  dead(workspace: string, count: number): Promise<readonly QueuedPost[]>
   /** Posts due since an instant that were given up and that nobody was told of (claim `dead/KEY`), by workspace, time and key. */
   untold(dueSince: Instant, count: number): Promise<readonly QueuedPost[]>
 }

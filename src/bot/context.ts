@@ -1,5 +1,6 @@
 import type { LimitsSheet } from '../core/limits/sheet.js'
 import type { SiteSettings } from '../core/site.js'
+import type { Alerts } from '../core/weather/alert.js'
 import type { Forecast } from '../core/weather/forecast.js'
 import type { Answer, Lang, Refusal, Units } from './answer.js'
 import type { Ask } from './ask.js'
@@ -28,6 +29,8 @@ export interface OnSite {
   readonly session: Session
   readonly sheet: LimitsSheet
   readonly forecast: Forecast | null
+  /** Read for the commands that show them; null: no service that warns covers the place. */
+  readonly alerts: Alerts | null
 }
 
 /** A command at work beside the sites. */

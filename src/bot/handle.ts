@@ -12,6 +12,9 @@ import { withWhoCan } from './who-can.js'
 import { readWords } from './words/read.js'
 import type { Reading, Said } from './words/said.js'
 
+/** Commands that show what weather services warn of. */
+const warning: ReadonlySet<Said['command']> = new Set(['day', 'air'])
+
 type Understood = Extract<Reading, { ok: true }>
 
 /** Commands that a closed site still answers. */
@@ -82,9 +85,10 @@ async function onSite(read: Understood, site: string, asked: Asked, beside: Besi
   const { ask, ports, sheet, place } = asked
   const key = { workspace: ask.workspace, site }
   const forecast = place === null ? null : await ports.weather.at(place.settings, ask.at)
+  const alerts = place === null || !warning.has(read.said.command) ? null : ((await ports.weather.alerts?.(place.settings, ask.at)) ?? null)
   const work: Work = async (view) => {
     const session = await openSession(ask, view)
-    const done = await runOnSite(read.said, { session, sheet, forecast, how: asked.how }, read.at ?? ask.at, beside)
+    const done = await runOnSite(read.said, { session, sheet, forecast, alerts, how: asked.how }, read.at ?? ask.at, beside)
     if (!done.ok) return { session: null, ...(await no(done.refusal)) }
     const reply = answered(asked, done.told, { site, ids: session.ids(), kept: ask.log, forecast })
     return { session, reply, papers: done.told.papers ?? [] }

@@ -1,5 +1,5 @@
 import { DateTime } from 'luxon'
-import { type Instant, localDate } from './instant.js'
+import { daysOn, type Instant, localDate, localTime } from './instant.js'
 
 /** A post later than this is of no use any more. */
 export const staleAfterS = 3 * 3600
@@ -127,4 +127,10 @@ export function nextWorkday(date: string, days: readonly number[]): string {
 /** Is a local date (YYYY-MM-DD) one of the ISO weekdays 1 (Monday) … 7? */
 export function isWorkday(date: string, days: readonly number[]): boolean {
   return days.includes(DateTime.fromISO(date, { zone: 'utc' }).weekday)
+}
+
+/** When the working hours (HH:MM-HH:MM) end that are under way at an instant, or else those that end next; null where that time is not to be had. */
+export function workEndsAt(now: Instant, hours: string, zone: string): Instant | null {
+  const [date, time, to] = [localDate(now, zone), localTime(now, zone), hours.slice(6)]
+  return firstInstantAt(time < to ? date : daysOn(date, 1), to, zone)
 }

@@ -24,6 +24,7 @@ export function postOn(at: string, change: Partial<PostOn> = {}): PostOn {
     memory: emptyMemory(),
     record: emptyRecord,
     forecast: weatherOf(undefined, at),
+    alerts: null,
     sheet: sheet(),
     date: '2026-05-04',
     now: iso(at),

@@ -15,6 +15,7 @@ import { type Replayed, replay } from '../../src/bot/replay.js'
 import type { Reply } from '../../src/bot/reply.js'
 import { respond } from '../../src/bot/respond.js'
 import type { Entry } from '../../src/core/log/entry.js'
+import type { Alerts } from '../../src/core/weather/alert.js'
 import { draw } from '../../src/wiring/papers.js'
 import { fixture } from './fixture.js'
 import { iso } from './instant.js'
@@ -32,6 +33,8 @@ export interface Question {
   readonly site?: string
   readonly log?: boolean
   readonly weather?: WeatherChoice
+  /** Not given: no service that warns covers the site. */
+  readonly alerts?: Alerts
   readonly claim?: string
 }
 
@@ -91,7 +94,7 @@ async function openSeamhand(
   closing.push(close)
   const report = (error: unknown) => `bug-${bugs.push(error)}`
   async function ask(text: string, question: Question = {}): Promise<Reply> {
-    const weather = weatherOf(question.weather ?? options.weather ?? 'none')
+    const weather = { ...weatherOf(question.weather ?? options.weather ?? 'none'), alerts: async () => question.alerts ?? null }
     const ports: Ports = { store, weather, sheets, draw, lang: 'en', units: 'metric', report }
     return (await respond(askOf(text, question), ports)).reply
   }

@@ -107,6 +107,24 @@ describe('live weather by the settings', () => {
     expect(told).toEqual([[{ source: 'nws', retryAt: '2024-02-27T15:30:12Z' }, 'US NWS does not cover this place']])
   })
 
+  it('keeps the alerts of NWS where NWS is among the sources, and asks for them once for all sites of a cell', async () => {
+    const { weather } = await live({})
+    const point = () => nock(urls.NWS_URL).get('/points/33.52,-86.81')
+    const active = () => nock(urls.NWS_URL).get('/alerts/active?point=33.52,-86.81')
+    point().reply(200, fixture('weather/nws_points.json'))
+    active().reply(200, fixture('weather/nws_alerts.json'))
+    expect(await weather.alerts(alabama, now)).toEqual({ source: 'nws', asOf: null, all: [] })
+    await weather.refreshAlerts([alabama, { ...alabama, lat: 33.519 }, berlin], now, () => false)
+    expect(await weather.alerts(alabama, now)).toMatchObject({ source: 'nws', asOf: now, all: [{ severity: 'severe' }, { severity: 'moderate' }] })
+    expect(await weather.alerts(berlin, now)).toBeNull()
+    active().reply(500, '')
+    await weather.refreshAlerts([alabama], now + 300, () => false)
+    expect(await weather.alerts(alabama, now + 300)).toMatchObject({ asOf: now, all: [{}, {}] })
+    const without = await live({ SEAMHAND_WEATHER: 'met' })
+    await without.weather.refreshAlerts([alabama], now, () => false)
+    expect(await without.weather.alerts(alabama, now)).toBeNull()
+  })
+
   it.each([
     ['without a key or a word on its use', {}, 'down'],
     ['when its use is said to be commercial', { OPEN_METEO_NON_COMMERCIAL: 'false' }, 'down'],

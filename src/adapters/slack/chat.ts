@@ -26,6 +26,7 @@ const picture = 'image/png'
 /** The service takes so much with a picture. */
 const mostAlt = 2000
 const readyWaitsMs = [200, 500, 1000, 2000, 4000]
+const readyMs = 10_000
 
 /** Posts and looks up messages for the outbox. One call each: the outbox decides what is tried again. */
 export function createChat(clientOf: (workspace: string) => Promise<Clients['posts'] | null>, log: SlackLog): Chat {
@@ -76,12 +77,13 @@ async function post(client: Clients['posts'], log: SlackLog, message: Outgoing):
       unfurl_media: false
     })
     if (answer.ts === undefined) return { kind: 'unknown' }
-    await shareUnder(client, log, message, answer.ts)
+    await shareUnder(client, log, { ...message, channel }, answer.ts)
     return { kind: 'sent', ts: answer.ts }
   } catch (error) {
     const sent = fateOf(error)
     // A clear no to the blocks: perhaps the picture is not ready yet, and the words count more.
-    if (sent.kind === 'refused' && sent.code === 'invalid_blocks' && shown.length > 0) return post(client, log, { ...message, files: [] })
+    if (sent.kind === 'refused' && sent.code === 'invalid_blocks' && shown.length > 0)
+      return post(client, log, { ...message, files: message.files.filter(({ mime }) => mime !== picture) })
     log.warn({ key, fate: sent.kind, ...describe(error) }, 'post not sent')
     return sent
   }
@@ -122,11 +124,12 @@ async function picturesOf(client: Clients['posts'], log: SlackLog, { key, files 
   }
 }
 
-/** The service needs a moment for a file before a block may show it. */
+/** The service needs a moment for a file before a block may show it. One that answers slowly is not waited for: the post is held only so long. */
 async function untilReady(client: Clients['posts'], ids: readonly string[]): Promise<void> {
+  const end = performance.now() + readyMs
   for (const ms of readyWaitsMs) {
     const files = await Promise.all(ids.map((file) => client.files.info({ file })))
-    if (files.every(({ file }) => (file?.mimetype ?? '') !== '')) return
+    if (files.every(({ file }) => (file?.mimetype ?? '') !== '') || performance.now() > end) return
     await pause(ms)
   }
 }

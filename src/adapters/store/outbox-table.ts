@@ -13,10 +13,10 @@ export function outboxTable({ kind, read, write }: Database): Outbox & Slots {
   return {
     take: (now, holdUntil, count, except = []) =>
       outside(() => write.transaction().execute((trx) => takeWithin(trx, kind === 'postgres', now, holdUntil, count, except))),
+    renew: (workspace, key, from, until) => outside(() => renew(write, workspace, key, from, until)),
     settle: (workspace, key, change) => outside(() => settle(write, workspace, key, change)),
     post: (workspace, key) => outside(() => onePost(read, workspace, key)),
     skipQueued: (dueBefore) => outside(() => skipQueued(write, dueBefore)),
-    dead: (workspace, count) => outside(() => deadPosts(read, workspace, count)),
     keptSites: () => outside(() => keptSites(read)),
     claimed: (workspace, keys) => outside(() => claimed(read, workspace, keys)),
     untold: (dueSince, count) => outside(() => untold(read, dueSince, count)),
@@ -84,6 +84,12 @@ function readyPosts(db: Queries, now: Instant, except: readonly string[]) {
     .orderBy('outbox.key')
 }
 
+async function renew(db: Queries, workspace: string, key: string, from: Instant, until: Instant): Promise<boolean> {
+  const held = db.updateTable('outbox').set({ claimed_until: until }).where('workspace', '=', workspace).where('key', '=', key)
+  const renewed = await held.where('claimed_until', '=', from).where(notEnded('outbox')).returning('key').execute()
+  return renewed.length > 0
+}
+
 async function settle(db: Queries, workspace: string, key: string, change: Parameters<Outbox['settle']>[2]): Promise<void> {
   const { state, nextAt, attempts, messageTs } = change
   await db
@@ -109,11 +115,6 @@ async function skipQueued(db: Queries, dueBefore: Instant): ReturnType<Outbox['s
 async function onePost(db: Queries, workspace: string, key: string): Promise<QueuedPost | null> {
   const row = await db.selectFrom('outbox').selectAll().where('workspace', '=', workspace).where('key', '=', key).executeTakeFirst()
   return row === undefined ? null : queuedPost(row)
-}
-
-async function deadPosts(db: Queries, workspace: string, count: number): Promise<readonly QueuedPost[]> {
-  const dead = db.selectFrom('outbox').selectAll().where('workspace', '=', workspace).where('state', '=', 'dead')
-  return (await dead.orderBy('due_at', 'desc').orderBy('key').limit(count).execute()).map(queuedPost)
 }
 
 async function keptSites(db: Queries): Promise<readonly KeptSite[]> {

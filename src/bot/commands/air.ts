@@ -1,4 +1,6 @@
+import { dayMarks, localDate } from '../../core/instant.js'
 import { type Done, type OnSite, told } from '../context.js'
+import { alertNumbers } from '../decision/alert-numbers.js'
 import { decideOnSite } from '../decision/decide-on-site.js'
 import { logFacts } from '../decision/log-facts.js'
 import { conditionNumbers } from '../decision/numbers.js'
@@ -8,5 +10,11 @@ import type { Said } from '../words/said.js'
 export async function air(said: Extract<Said, { command: 'air' }>, on: OnSite, at: number): Promise<Done> {
   await logFacts(on, said.reading, said.statement, at)
   const { memory, facts, told: decided } = await decideOnSite(on, 'lay')
-  return told({ command: 'air', ...decided, numbers: conditionNumbers(facts, memory.kit, on.sheet) })
+  const { now, settings } = on.session
+  const { midnight } = dayMarks(localDate(now, settings.zone), settings.zone)
+  return told({
+    command: 'air',
+    ...decided,
+    numbers: { ...conditionNumbers(facts, memory.kit, on.sheet), ...alertNumbers(on.alerts, { now, from: now, to: midnight }) }
+  })
 }

@@ -1,11 +1,13 @@
 import type { Activity } from '../../core/finding.js'
 import { sunEvents } from '../../core/gather/daylight.js'
 import { roofOf } from '../../core/gather/roof-of.js'
-import { localDate } from '../../core/instant.js'
+import { dayMarks, type Instant, localDate } from '../../core/instant.js'
 import type { Outcome } from '../../core/outcome.js'
 import { dayPlan } from '../../core/plan/day-plan.js'
 import { type Outlook, outlook } from '../../core/plan/outlook.js'
+import { firstInstantAt } from '../../core/schedule.js'
 import { type Done, type OnSite, told } from '../context.js'
+import { type AlertSpan, alertNumbers } from '../decision/alert-numbers.js'
 import { dayNumbers } from '../decision/day-numbers.js'
 import { warmMinOf } from '../decision/warm-min.js'
 import { dayPaper } from '../papers/day-paper.js'
@@ -13,7 +15,7 @@ import { remember } from '../session/remember.js'
 import type { Said } from '../words/said.js'
 
 /** Windows and plan of a day, as known now: the best hours to spray decide. Logs nothing. */
-export async function day(said: Extract<Said, { command: 'day' }>, { session, sheet, forecast, how }: OnSite): Promise<Done> {
+export async function day(said: Extract<Said, { command: 'day' }>, { session, sheet, forecast, alerts, how }: OnSite): Promise<Done> {
   const { settings, now } = session
   const site = session.view.key.site
   const date = said.date ?? localDate(now, settings.zone)
@@ -28,9 +30,15 @@ export async function day(said: Extract<Said, { command: 'day' }>, { session, sh
     outcome,
     activities: outcomesOf(seen),
     findings: binding === null ? [] : [binding],
-    numbers: dayNumbers({ day: seen, plan, sun: sunEvents(settings, date) }, sheet),
+    numbers: { ...dayNumbers({ day: seen, plan, sun: sunEvents(settings, date) }, sheet), ...alertNumbers(alerts, spanOf(date, settings.zone, now)) },
     papers: dayPaper({ site, settings, memory, sheet, forecast, roof, now }, seen, how)
   })
+}
+
+/** All of that day. */
+function spanOf(date: string, zone: string, now: Instant): AlertSpan {
+  const { noon, midnight } = dayMarks(date, zone)
+  return { now, from: firstInstantAt(date, '00:00', zone) ?? noon, to: midnight }
 }
 
 function outcomesOf({ activities: { spray, lay, weld, people } }: Outlook): Readonly<Record<Activity, Outcome>> {

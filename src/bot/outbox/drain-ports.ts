@@ -30,5 +30,10 @@ export interface DrainPorts {
   readonly pausedUntil?: Map<string, Instant>
 }
 
-/** One instance has a post so long: looking and sending must be over well before. Afterwards another may look what became of it. */
+/**
+ * One instance has a post so long: looking and sending must be over well before. Afterwards another may look what became of it. Sending
+ * takes at most some 90 s, where every call of it is answered only just in time: what took long before it has the hold renewed.
+ */
 export const holdS = 120
+/** A post that was held longer than this before it is sent has its hold renewed, s. */
+export const renewAfterS = 20

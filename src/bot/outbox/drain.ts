@@ -78,10 +78,12 @@ function pausedAt({ pausedUntil }: Pace, at: Instant): readonly string[] {
   return [...pausedUntil.keys()]
 }
 
-/** One post that this instance holds. What it became; null when that is not known because of a bug, and the hold must run out. */
+/** One post that this instance holds. What it became; null when that is not known, because of a bug or because the hold ran out. */
 async function deliver(post: QueuedPost, at: Instant, chat: Chat, pace: Pace, ports: DrainPorts): Promise<PostState | null> {
   try {
     const change = await fate(post, at, chat, pace, ports)
+    // Another instance has it by now, and will say what became of it.
+    if (change === null) return null
     await ports.outbox.settle(post.workspace, post.key, change)
     return change.state
   } catch (error) {

@@ -3,7 +3,7 @@ import { isStale, staleAfterS } from '../../core/schedule.js'
 import type { Spoken } from '../answer.js'
 import type { Chat, Outbox, PostState, QueuedPost, Sent } from '../chat-ports.js'
 import type { DrawnFile, Paper } from '../papers/paper.js'
-import { type DrainPorts, holdS, type PostNote } from './drain-ports.js'
+import { type DrainPorts, holdS, type PostNote, renewAfterS } from './drain-ports.js'
 import { type Pace, pause, tooSoon } from './pace.js'
 
 /** What a post holds in the store: words, what is drawn when it is sent, and of an edit the post that it changes. */
@@ -27,8 +27,8 @@ const waitS = 60
 const ofToken: ReadonlySet<string> = new Set(['token_revoked', 'token_expired', 'invalid_auth', 'not_authed', 'account_inactive', 'not_installed'])
 const tokenWaitS = 600
 
-/** What becomes of a post that is held: looked up where it may be there, sent where it is not, or put off. */
-export async function fate(post: QueuedPost, at: Instant, chat: Chat, pace: Pace, ports: DrainPorts): Promise<Change> {
+/** What becomes of a post that is held: looked up where it may be there, sent where it is not, or put off. Null: it is held no more. */
+export async function fate(post: QueuedPost, at: Instant, chat: Chat, pace: Pace, ports: DrainPorts): Promise<Change | null> {
   const { workspace, key, state, attempts, dueAt } = post
   const ended = (to: PostState, why: PostNote['why'], detail: string | null = null): Change => {
     ports.note({ workspace, key, why, detail })
@@ -58,7 +58,7 @@ interface Place {
   readonly ts: string | null
 }
 
-async function send(post: QueuedPost, { channel, ts }: Place, at: Instant, chat: Chat, pace: Pace, ports: DrainPorts): Promise<Change> {
+async function send(post: QueuedPost, { channel, ts }: Place, at: Instant, chat: Chat, pace: Pace, ports: DrainPorts): Promise<Change | null> {
   const { workspace, key } = post
   const back = (afterS: number): Change => ({ state: post.state, nextAt: ports.clock() + afterS, attempts: post.attempts, messageTs: null })
   const start = ports.clock()
@@ -67,6 +67,9 @@ async function send(post: QueuedPost, { channel, ts }: Place, at: Instant, chat:
   if (!(start - at <= holdS / 2 && start >= at)) return back(0)
   const { text, blocks, papers = [], recordOf } = post.payload as unknown as Payload
   const message = { workspace, channel, key, text, blocks, files: await drawnFor(post, papers, recordOf, ports) }
+  // Drawing may take long where all is busy, and so may the way to the service.
+  const drawnAt = ports.clock()
+  if (drawnAt - at > renewAfterS && !(await ports.outbox.renew(workspace, key, at + holdS, drawnAt + holdS))) return null
   const sent = ts === null ? await chat.post(message) : await chat.edit(message, ts)
   return afterSending(post, sent, ts, pace, ports, back)
 }

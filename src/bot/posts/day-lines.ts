@@ -1,16 +1,23 @@
 import { sunEvents } from '../../core/gather/daylight.js'
-import type { Instant } from '../../core/instant.js'
+import { dayMarks, type Instant } from '../../core/instant.js'
 import { dayPlan } from '../../core/plan/day-plan.js'
 import type { Outlook } from '../../core/plan/outlook.js'
+import { alertNumbers } from '../decision/alert-numbers.js'
 import { dayNumbers } from '../decision/day-numbers.js'
 import { warmMinOf } from '../decision/warm-min.js'
 import type { Caution, Text } from '../text/text.js'
+import { alertLines } from '../views/alerts.js'
 import { dateOf } from '../views/clock.js'
 import { dryLines, planLines } from '../views/day-plan.js'
 import { escapeText } from '../views/escape.js'
 import type { How } from '../views/how.js'
 import { shapes } from '../views/outcome.js'
 import type { PostOn } from './post.js'
+
+/** Alerts that stand until the day is over. `about`: an instant of the day, whose times need no date. */
+export function alertLinesOf({ alerts, now, settings }: PostOn, date: string, about: Instant, how: How, text: Text): readonly string[] {
+  return alertLines(alertNumbers(alerts, { now, from: now, to: dayMarks(date, settings.zone).midnight }), about, now, how, text)
+}
 
 /** First line of a day: the outcome of its best hours to spray. */
 export function dayHead(on: PostOn, day: Outlook, how: How, text: Text): string {

@@ -8,7 +8,7 @@ import { texts } from '../text/index.js'
 import type { Text } from '../text/text.js'
 import { type How, howOf } from '../views/how.js'
 import { layOut } from '../views/page.js'
-import { dayCautions, dayHead, plannedLines } from './day-lines.js'
+import { alertLinesOf, dayCautions, dayHead, plannedLines } from './day-lines.js'
 import { kitsTonight } from './kits-tonight.js'
 import { bindingLines, hazardLines, kitLines, weatherLines, workLines } from './morning-lines.js'
 import type { Post, PostOn, Written } from './post.js'
@@ -36,7 +36,11 @@ export function speakEvening(on: PostOn, how: How): Written {
   const head = dayHead(on, day, how, text)
   const page = {
     head: date === nextWorkday(on.date, everyDay) ? text.posts.tomorrow(head) : text.posts.nextDay(head),
-    lines: [...kits, ...(day.known ? aheadLines(on, day, planned, how, text) : [text.posts.noForecast, ...workLines(day, on, how, text)])],
+    lines: [
+      ...alertLinesOf(on, date, noon, how, text),
+      ...kits,
+      ...(day.known ? aheadLines(on, day, planned, how, text) : [text.posts.noForecast, ...workLines(day, on, how, text)])
+    ],
     details: day.known ? bindingLines(day, ['lay', 'weld'], how, text) : [],
     notes: [...dayCautions(day, text), ...sourceNotes(on, how, text)]
   }

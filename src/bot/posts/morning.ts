@@ -1,12 +1,14 @@
 import { roofOf } from '../../core/gather/roof-of.js'
+import { dayMarks } from '../../core/instant.js'
 import { type Outlook, outlook } from '../../core/plan/outlook.js'
+import { isSevere, standing, toldOf } from '../../core/weather/alert.js'
 import { iso } from '../json.js'
 import { dayPaper } from '../papers/day-paper.js'
 import { texts } from '../text/index.js'
 import type { Text } from '../text/text.js'
 import { type How, howOf } from '../views/how.js'
 import { layOut } from '../views/page.js'
-import { dayCautions, dayHead, plannedLines } from './day-lines.js'
+import { alertLinesOf, dayCautions, dayHead, plannedLines } from './day-lines.js'
 import { kitNow } from './kit-now.js'
 import { bindingLines, hazardLines, kitLines, weatherLines, workLines } from './morning-lines.js'
 import type { Post, PostOn, Written } from './post.js'
@@ -29,17 +31,27 @@ export function speakMorning(on: PostOn, how: How): Written {
   const planned = plannedLines(on, day, now, how, text)
   const page = {
     head: dayHead(on, day, how, text),
-    lines: day.known ? knownLines(on, day, planned, how, text) : [text.posts.noForecast, ...workLines(day, on, how, text)],
+    lines: [
+      ...alertLinesOf(on, date, now, how, text),
+      ...(day.known ? knownLines(on, day, planned, how, text) : [text.posts.noForecast, ...workLines(day, on, how, text)])
+    ],
     details: day.known ? bindingLines(day, ['lay', 'weld'], how, text) : [],
     notes: [...dayCautions(day, text), ...sourceNotes(on, how, text)]
   }
-  return { ...layOut(page, how.lang), papers: day.known ? dayPaper({ ...on, roof }, day, how) : [], brief: briefOf(day) }
+  return { ...layOut(page, how.lang), papers: day.known ? dayPaper({ ...on, roof }, day, how) : [], brief: briefOf(on, day) }
 }
 
-function briefOf(day: Outlook): Brief {
+function briefOf({ alerts, now, settings }: PostOn, day: Outlook): Brief {
   const { outcome, windows, binding } = day.activities.spray
   const best = windows.find((window) => window.outcome === outcome)
-  return { outcome, from: iso(best?.from ?? null), to: iso(best?.to ?? null), binding: binding?.rule ?? null }
+  const told = standing(alerts, now, now, dayMarks(day.date, settings.zone).midnight).filter(isSevere).map(toldOf)
+  return {
+    outcome,
+    from: iso(best?.from ?? null),
+    to: iso(best?.to ?? null),
+    binding: binding?.rule ?? null,
+    ...(told.length === 0 ? {} : { alerts: told })
+  }
 }
 
 function knownLines(on: PostOn, day: Outlook, planned: readonly string[], how: How, text: Text): readonly string[] {

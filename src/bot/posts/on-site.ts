@@ -1,30 +1,36 @@
 import type { Instant } from '../../core/instant.js'
 import type { Folded, States } from '../../core/log/fold.js'
-import type { SiteKey } from '../../core/site.js'
-import type { Forecast } from '../../core/weather/forecast.js'
-import type { Sheets, SiteView } from '../ports.js'
+import type { SiteKey, SiteSettings } from '../../core/site.js'
+import type { Sheets, SiteView, Weather } from '../ports.js'
 import { nobodyAsks } from '../session/nobody.js'
 import { remember } from '../session/remember.js'
 import { openSession } from '../session/session.js'
 import { sheetOf } from '../sheet-of.js'
 import type { PostOn, SiteRecord, Wanted } from './post.js'
 
+/** What is known of the weather of a site. */
+export type WeatherOn = Pick<PostOn, 'forecast' | 'alerts'>
+
+/** As it was kept: no network stands before a post, and one without alerts only says so. */
+export async function weatherOn(weather: Weather, settings: SiteSettings, now: Instant): Promise<WeatherOn> {
+  return { forecast: await weather.at(settings, now), alerts: (await weather.alerts?.(settings, now)) ?? null }
+}
+
 /** What of a site has to be read for a post, and for when. */
-export interface Reading {
+export interface Reading extends WeatherOn {
   readonly key: SiteKey
   readonly date: string
   readonly now: Instant
-  readonly forecast: Forecast | null
   readonly wants: readonly Wanted[]
 }
 
 /** A site as a post needs it, read through one view. */
-export async function readSite({ key, date, now, forecast, wants }: Reading, view: SiteView, sheets: Sheets): Promise<PostOn> {
+export async function readSite({ key, date, now, forecast, alerts, wants }: Reading, view: SiteView, sheets: Sheets): Promise<PostOn> {
   const session = await openSession(nobodyAsks(key, now, 'tick'), view)
   const { settings } = session
   const sheet = sheetOf(settings.limits, sheets)
   const memory = await remember(session)
-  return { site: key.site, settings, memory, record: await recordOf(view, wants), forecast, sheet, date, now }
+  return { site: key.site, settings, memory, record: await recordOf(view, wants), forecast, alerts, sheet, date, now }
 }
 
 async function recordOf(view: SiteView, wants: readonly Wanted[]): Promise<SiteRecord> {

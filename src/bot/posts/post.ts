@@ -5,6 +5,7 @@ import type { KitState } from '../../core/log/states/kit.js'
 import type { VoidState } from '../../core/log/states/void.js'
 import type { WelderState } from '../../core/log/states/welder.js'
 import type { SiteSettings } from '../../core/site.js'
+import type { Alerts } from '../../core/weather/alert.js'
 import type { Forecast } from '../../core/weather/forecast.js'
 import type { Spoken } from '../answer.js'
 import type { Paper } from '../papers/paper.js'
@@ -30,6 +31,8 @@ export interface PostOn {
   readonly memory: Memory
   readonly record: SiteRecord
   readonly forecast: Forecast | null
+  /** Null: no service that warns covers the site. */
+  readonly alerts: Alerts | null
   readonly sheet: LimitsSheet
   /** Local date of the slot, YYYY-MM-DD. */
   readonly date: string

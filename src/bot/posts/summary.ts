@@ -1,6 +1,7 @@
 import { fromIso, localTime } from '../../core/instant.js'
 import { type Outcome, rank } from '../../core/outcome.js'
 import type { RuleId } from '../../core/rules/index.js'
+import type { ToldAlert } from '../../core/weather/alert.js'
 import type { Spoken } from '../answer.js'
 import { texts } from '../text/index.js'
 import type { Text } from '../text/text.js'
@@ -18,6 +19,8 @@ export interface Brief {
   readonly to: string | null
   /** What stands most in the way, or would first. */
   readonly binding: RuleId | null
+  /** Alerts that it told of: the watch does not tell them again. Absent: none. */
+  readonly alerts?: readonly ToldAlert[]
 }
 
 /** One site of a summary; null: its morning was not judged. */

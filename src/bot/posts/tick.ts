@@ -2,7 +2,6 @@ import { type Instant, toIso } from '../../core/instant.js'
 import type { Json } from '../../core/log/entry.js'
 import { due, type Slot } from '../../core/schedule.js'
 import type { SiteKey, SiteSettings } from '../../core/site.js'
-import type { Forecast } from '../../core/weather/forecast.js'
 import type { KeptSite, Slots } from '../chat-ports.js'
 import { toJson, toJsonObject } from '../json.js'
 import { drain } from '../outbox/drain.js'
@@ -10,7 +9,7 @@ import type { DrainPorts } from '../outbox/drain-ports.js'
 import { type Sheets, type SiteView, StoreError } from '../ports.js'
 import { settingsOf } from '../session/session.js'
 import { type PostKind, postKinds, posts, postTimes } from './index.js'
-import { readSite } from './on-site.js'
+import { readSite, type WeatherOn, weatherOn } from './on-site.js'
 import type { Written } from './post.js'
 import { summarize } from './summary-tick.js'
 import { tellOfDead } from './tell-dead.js'
@@ -115,10 +114,10 @@ async function queueOrReport(turn: Turn, now: Instant, ports: TickPorts): Promis
 /** Evaluates, claims and queues in one transaction. False when another instance was quicker, or the site is gone. */
 async function queue(turn: Turn, now: Instant, ports: TickPorts): Promise<boolean> {
   const { key, settings, slot, stale } = turn
-  const forecast = stale ? null : await ports.weather.at(settings, now)
+  const seen = stale ? null : await weatherOn(ports.weather, settings, now)
   const appended = await ports.store.append(key, now, { key: claimOf(turn) }, async (view) => {
     // A stale one is kept without words, so that it is noted once.
-    const written = stale ? null : await speak(turn, view, now, forecast, ports.sheets)
+    const written = seen === null ? null : await speak(turn, view, now, seen, ports.sheets)
     const payload = written === null ? null : payloadOf(written)
     const post = { key: slot.key, site: key.site, kind: slot.kind, channel: ports.channelOf(key, settings), dueAt: slot.dueAt, payload }
     return { drafts: [], moved: [], keepsakes: [], posts: [post], reply: toJson({ key: slot.key, brief: written?.brief ?? null }) }
@@ -131,9 +130,9 @@ function payloadOf({ papers, brief: _brief, ...words }: Written): Json {
   return { ...toJsonObject(words), papers: papers as unknown as Json }
 }
 
-async function speak({ slot, key }: Turn, view: SiteView, now: Instant, forecast: Forecast | null, sheets: Sheets): Promise<Written> {
+async function speak({ slot, key }: Turn, view: SiteView, now: Instant, seen: WeatherOn, sheets: Sheets): Promise<Written> {
   const { wants, speak: say } = posts[slot.kind as PostKind]
-  return say(await readSite({ key, date: slot.date, now, forecast, wants }, view, sheets))
+  return say(await readSite({ key, date: slot.date, now, ...seen, wants }, view, sheets))
 }
 
 /** The channel of a site as it is now, by workspace and site. */

@@ -3,12 +3,14 @@ import type { Json } from '../../core/log/entry.js'
 import { firstSaid, look, newsOf, type Said } from '../../core/plan/watch.js'
 import { isWorkday } from '../../core/schedule.js'
 import type { SiteKey, SiteSettings } from '../../core/site.js'
+import type { ToldAlert } from '../../core/weather/alert.js'
 import type { Slots } from '../chat-ports.js'
 import type { Ports } from '../context.js'
 import { toJson } from '../json.js'
 import { type Post, StoreError } from '../ports.js'
 import { howOf } from '../views/how.js'
-import { readSite } from './on-site.js'
+import { readSite, weatherOn } from './on-site.js'
+import type { Brief } from './summary.js'
 import { speakWatch } from './watch.js'
 
 /** A site that may be watched, and the seq of its newest entry. */
@@ -97,10 +99,9 @@ async function watch({ key, settings }: Watched, now: Instant, ports: WatchPorts
   if (before !== null && before.number >= mostADay) return null
   const view = await ports.store.view(key)
   if (view === null) return null
-  const forecast = await ports.weather.at(settings, now)
-  const on = await readSite({ key, date, now, forecast, wants: [] }, view, ports.sheets)
-  const seen = look(on.memory, forecast, on.sheet, now)
-  const told = before?.said ?? firstSaid(seen)
+  const on = await readSite({ key, date, now, ...(await weatherOn(ports.weather, settings, now)), wants: [] }, view, ports.sheets)
+  const seen = look(on.memory, on.forecast, on.sheet, now, on.alerts)
+  const told = before?.said ?? firstSaid(seen, seen.alerts.length === 0 ? [] : await toldInTheMorning(key, date, ports.slots))
   const { news, said } = newsOf(told, seen)
   if (before !== null && news === null && same(said, before.said)) return null
   const number = before === null ? 0 : before.number + 1
@@ -114,6 +115,13 @@ async function watch({ key, settings }: Watched, now: Instant, ports: WatchPorts
   const batch = { drafts: [], moved: [], keepsakes: [], posts: payload === null ? [] : [post], reply: toJson(kept) as Json }
   const appended = await ports.store.append(key, now, { key: `post/${postKey}` }, async () => batch)
   return appended?.kind === 'done' && payload !== null ? postKey : null
+}
+
+/** Alerts that the morning post of the day told of. */
+async function toldInTheMorning({ workspace, site }: SiteKey, date: string, slots: Slots): Promise<readonly ToldAlert[]> {
+  const claim = `post/${workspace}/${site}/morning/${date}`
+  const reply = (await slots.kept(workspace, [claim])).get(claim) as { readonly brief?: Brief | null } | null | undefined
+  return reply?.brief?.alerts ?? []
 }
 
 function same(a: Said, b: Said): boolean {

@@ -3,8 +3,10 @@ import { localTime } from '../../core/instant.js'
 import { rank } from '../../core/outcome.js'
 import type { Look, News, Turn, Warned } from '../../core/plan/watch.js'
 import type { Spoken } from '../answer.js'
+import { alertNumbers } from '../decision/alert-numbers.js'
 import { texts } from '../text/index.js'
 import type { Caution, Text } from '../text/text.js'
+import { alertLines } from '../views/alerts.js'
 import { escapeText } from '../views/escape.js'
 import { findingWords } from '../views/finding.js'
 import type { How } from '../views/how.js'
@@ -19,22 +21,33 @@ export function speakWatch(on: PostOn, seen: Look, news: News, how: How): Spoken
   const text = texts[how.lang]
   const page = {
     head: headOf(on, seen, news, how, text),
-    lines: [...newLines(seen, news, how, text), ...standing(seen, news, text)],
+    lines: [...alertsNew(on, seen, news, how, text), ...newLines(seen, news, how, text), ...standing(seen, news, text)],
     details: [],
     notes: [...cautions(news, text), ...sourceNotes(on, how, text)]
   }
   return layOut(page, how.lang)
 }
 
-/** "✕ NO-GO: spray, demo, 14:15": the worst turn, else what is close, else what else is new. */
-function headOf({ site }: PostOn, seen: Look, { turns, warned, sees }: News, how: How, text: Text): string {
+/** "✕ NO-GO: spray, demo, 14:15": a new alert of a weather service, else the worst turn, else what is close, else what else is new. */
+function headOf({ site }: PostOn, seen: Look, { turns, warned, alerts, sees }: News, how: How, text: Text): string {
   const about = (of: string) => text.posts.about(of, escapeText(site, 60), localTime(seen.now, how.zone))
+  if (alerts.length > 0) return `${shapes.caution} ${about(text.alerts.head)}`
   const [turn] = [...turns].sort((a, b) => rank[b.is] - rank[b.was] - (rank[a.is] - rank[a.was]))
   if (turn !== undefined) return `${shapes[turn.is]} ${text.outcomes[turn.is]}${text.frame.colon}${about(text.activities[turn.activity])}`
   const [near] = warned
   if (near !== undefined) return `${shapes[near.finding.outcome]} ${about(text.posts.near[near.warning])}`
   if (sees === false) return `${shapes.unknown} ${about(text.posts.noForecast)}`
   return about(text.posts.watch)
+}
+
+/** Alerts that are new, and those that are over; the others were told. */
+function alertsNew({ alerts }: PostOn, { now }: Look, news: News, how: How, text: Text): readonly string[] {
+  const own = alerts === null ? null : { ...alerts, all: news.alerts }
+  const numbers = alertNumbers(own, { now, from: now, to: Number.MAX_SAFE_INTEGER })
+  return [
+    ...alertLines({ ...numbers, alertsKnown: null }, now, now, how, text),
+    ...news.over.map(({ event }) => text.alerts.over(escapeText(event, 120)))
+  ]
 }
 
 function newLines(seen: Look, { turns, warned, lapsed, sees }: News, how: How, text: Text): readonly string[] {

@@ -1,10 +1,14 @@
 import { roofOf } from '../../core/gather/roof-of.js'
+import type { Instant } from '../../core/instant.js'
 import { anchorOf } from '../../core/log/chain.js'
 import { nightOf } from '../../core/plan/night.js'
 import { wetSpell } from '../../core/roof/series.js'
 import { firstInstantAt, nextWorkday } from '../../core/schedule.js'
+import type { SiteSettings } from '../../core/site.js'
+import { alertNumbers } from '../decision/alert-numbers.js'
 import { texts } from '../text/index.js'
 import type { Text } from '../text/text.js'
+import { alertLines } from '../views/alerts.js'
 import { amount } from '../views/amount.js'
 import { clock, dateOf } from '../views/clock.js'
 import { escapeText } from '../views/escape.js'
@@ -28,7 +32,7 @@ export function speakWrapUp(on: PostOn, how: How): Written {
   const about = text.posts.wrapUp(escapeText(on.site, 60), dateOf(on.date, how) ?? on.date)
   const page = {
     head: `${open.count === 0 ? '✓' : '△'} ${about}${text.frame.colon}${open.count === 0 ? text.posts.nothingOpen : text.posts.open(open.count)}`,
-    lines: [...doneLines(on, how, text), ...open.lines, ...tonight(on, how, text)],
+    lines: [...doneLines(on, how, text), ...open.lines, ...tonight(on, how, text), ...alertsTonight(on, how, text)],
     details: [],
     notes: [...sourceNotes(on, how, text), text.posts.anchor(anchorOf(escapeText(on.site, 60), on.record.head))]
   }
@@ -46,8 +50,7 @@ function doneLines({ memory: { today } }: PostOn, how: How, text: Text): readonl
 /** Air, gust and rain until the next work begins, and when dew comes. */
 function tonight(on: PostOn, how: How, text: Text): readonly string[] {
   const { forecast, sheet, settings, now, memory, date } = on
-  const next = firstInstantAt(nextWorkday(date, settings.days), settings.hours.slice(0, 5), settings.zone) ?? now
-  const night = nightOf(forecast, sheet, now, Math.min(next, now + longestNightS))
+  const night = nightOf(forecast, sheet, now, nextWorkAt(date, now, settings))
   const roof = roofOf(memory, forecast, sheet, now, longestNightS / 3600)
   const dewAt = wetSpell(roof, 'sheet', now).dewFromAt
   const { numbers } = text.decision
@@ -58,6 +61,17 @@ function tonight(on: PostOn, how: How, text: Text): readonly string[] {
     ...(dewAt === null || dewAt < now ? [] : [text.day.dew(clock(dewAt, now, how))])
   ]
   return [text.posts.tonight(parts.length === 0 ? text.posts.noForecast : parts.join(' · '))]
+}
+
+function alertsTonight({ alerts, now, settings, date }: PostOn, how: How, text: Text): readonly string[] {
+  const numbers = alertNumbers(alerts, { now, from: now, to: nextWorkAt(date, now, settings) })
+  return alertLines(numbers, now, now, how, text)
+}
+
+/** When the next work begins, at most a long night away. */
+function nextWorkAt(date: string, now: Instant, { days, hours, zone }: SiteSettings): Instant {
+  const next = firstInstantAt(nextWorkday(date, days), hours.slice(0, 5), zone) ?? now
+  return Math.min(next, now + longestNightS)
 }
 
 const longestNightS = 16 * 3600

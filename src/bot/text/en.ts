@@ -1,3 +1,4 @@
+import { alerts } from './en/alerts.js'
 import { begin } from './en/begin.js'
 import { closing } from './en/closing.js'
 import { day } from './en/day.js'
@@ -31,6 +32,7 @@ export const en: Text = {
   ...decision,
   ...parts,
   ...posts,
+  alerts,
   day,
   dayPicture,
   begin,

@@ -1,3 +1,4 @@
+import { alerts } from './es/alerts.js'
 import { begin } from './es/begin.js'
 import { closing } from './es/closing.js'
 import { day } from './es/day.js'
@@ -31,6 +32,7 @@ export const es: Text = {
   ...decision,
   ...parts,
   ...posts,
+  alerts,
   day,
   dayPicture,
   begin,

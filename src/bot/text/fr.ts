@@ -1,3 +1,4 @@
+import { alerts } from './fr/alerts.js'
 import { begin } from './fr/begin.js'
 import { closing } from './fr/closing.js'
 import { day } from './fr/day.js'
@@ -31,6 +32,7 @@ export const fr: Text = {
   ...decision,
   ...parts,
   ...posts,
+  alerts,
   day,
   dayPicture,
   begin,

@@ -2,6 +2,7 @@ import type { Activity, Group } from '../../core/finding.js'
 import type { Fix } from '../../core/fix.js'
 import type { Outcome } from '../../core/outcome.js'
 import type { ErrorCode, FindingId } from '../answer.js'
+import type { AlertWords } from './alert-words.js'
 import type { BeginWords } from './begin-words.js'
 import type { ClosingWords } from './closing-words.js'
 import type { DayPictureWords } from './day-picture-words.js'
@@ -172,6 +173,7 @@ export interface Text {
   readonly run: RunWords
   readonly begin: BeginWords
   readonly closing: ClosingWords
+  readonly alerts: AlertWords
   readonly warming: WarmingWords
   readonly yields: YieldWords
   readonly site: SiteWords

@@ -2,6 +2,7 @@ import { activities } from '../../core/finding.js'
 import { dayMarks, type Instant, localTime } from '../../core/instant.js'
 import type { Answer } from '../answer.js'
 import type { Caution, Text } from '../text/text.js'
+import { alertLines } from './alerts.js'
 import { amount } from './amount.js'
 import { barrier } from './barrier.js'
 import { dateOf } from './clock.js'
@@ -23,7 +24,10 @@ export function dayView(answer: Answer, how: How, text: Text): Page {
   const known = flag(numbers, 'known') === true
   return {
     head: headOf(answer, known, how, text),
-    lines: known ? [...windowLines(answer, how, text), ...planned(answer, how, text)] : [text.posts.noForecast],
+    lines: [
+      ...alertLines(numbers, noonOf(numbers, answer.at, how), answer.at, how, text),
+      ...(known ? [...windowLines(answer, how, text), ...planned(answer, how, text)] : [text.posts.noForecast])
+    ],
     details: [
       ...hazardLines(numbers, how, text),
       ...shortestLine(numbers, how, text),

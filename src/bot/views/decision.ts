@@ -1,5 +1,6 @@
 import type { Answer } from '../answer.js'
 import type { NumberName, Text } from '../text/text.js'
+import { alertLines } from './alerts.js'
 import { amount, unitOfName } from './amount.js'
 import { escapeText } from './escape.js'
 import { heldLines } from './holding.js'
@@ -35,7 +36,8 @@ export function airView(answer: Answer, how: How, text: Text): Page {
     const outcome = answer.activities[activity]
     return outcome === null ? [] : [`${shapes[outcome]} ${text.activities[activity]}`]
   })
-  const lines = each.length > 1 ? [each.join(' · ')] : []
+  const warned = alertLines(answer.numbers, answer.at, answer.at, how, text)
+  const lines = [...warned, ...(each.length > 1 ? [each.join(' · ')] : [])]
   return pageOf(answer, { about: `${lay}, ${people}`, lines, details: numbersLines(answer.numbers, how, text) }, how, text)
 }
 

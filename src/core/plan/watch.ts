@@ -5,10 +5,13 @@ import { type Instant, localDate } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import { type Outcome, rank, worst } from '../outcome.js'
 import type { RuleId } from '../rules/index.js'
+import { workEndsAt } from '../schedule.js'
+import { type Alert, type Alerts, isSevere, standing, type ToldAlert } from '../weather/alert.js'
 import type { Forecast } from '../weather/forecast.js'
 import { ageOf } from '../weather/lookup.js'
 import { type LapsedWelder, lapsedByWeather } from '../welds/lapsed-by-weather.js'
 import { findingsAt, type Moment, moments, quarterS } from './quarters.js'
+import { alertNews, alertsSaid } from './watch-alerts.js'
 
 /** What the watch warns of when it is close, whatever the answers are. */
 export const warnings = ['rain', 'gust', 'thunder'] as const
@@ -33,6 +36,8 @@ export interface Look {
   readonly warned: readonly Warned[]
   /** Welders whose clearance the weather ended, each with the coupon it was cleared by. */
   readonly lapsed: readonly LapsedWelder[]
+  /** Bad ones of weather services that touch the working hours. */
+  readonly alerts: readonly Alert[]
 }
 
 /** What was last said, kept from look to look. */
@@ -43,6 +48,8 @@ export interface Said {
   readonly sees: boolean
   /** `NAME@INSTANT` of welders and their coupons. */
   readonly lapsed: readonly string[]
+  /** Alerts that were told; absent until one is. */
+  readonly alerts?: readonly ToldAlert[]
 }
 
 export interface Turn {
@@ -57,14 +64,18 @@ export interface News {
   readonly turns: readonly Turn[]
   readonly warned: readonly Warned[]
   readonly lapsed: readonly LapsedWelder[]
+  readonly alerts: readonly Alert[]
+  /** Alerts that are over. */
+  readonly over: readonly ToldAlert[]
   /** The forecast came or went since; null: neither. */
   readonly sees: boolean | null
 }
 
 const holdS = 2 * quarterS
+const longestWorkS = 12 * 3600
 
 /** Looks at a site at an instant, as far ahead as it takes to close up. Pure. */
-export function look(memory: Memory, forecast: Forecast | null, sheet: LimitsSheet, now: Instant): Look {
+export function look(memory: Memory, forecast: Forecast | null, sheet: LimitsSheet, now: Instant, alerts: Alerts | null = null): Look {
   const aheadS = Math.max(holdS, sheet.site.closeUpMin * 60)
   const instants = [now, ...Array.from({ length: Math.ceil(aheadS / quarterS) }, (_, index) => now + (index + 1) * quarterS)]
   const roof = roofOf(memory, forecast, sheet, now, Math.ceil(aheadS / 3600) + 1)
@@ -79,7 +90,8 @@ export function look(memory: Memory, forecast: Forecast | null, sheet: LimitsShe
     held: of((activity) => worst(all.filter(({ facts }) => facts.at <= now + holdS).map((moment) => moment.of[activity].outcome))),
     binding: of((activity) => first.of[activity].binding),
     warned: warnings.flatMap((warning) => warnedOf(warning, all, sheet)),
-    lapsed: lapsedByWeather(first.facts.welders, [])
+    lapsed: lapsedByWeather(first.facts.welders, []),
+    alerts: standing(alerts, now, now, workEndsAt(now, memory.settings.hours, memory.settings.zone) ?? now + longestWorkS).filter(isSevere)
   }
 }
 
@@ -110,9 +122,9 @@ function findingOf(moment: Moment, activity: Activity, rule: RuleId, sheet: Limi
   return findingsAt(moment, activity, sheet).find((finding) => finding.rule === rule) ?? null
 }
 
-/** What is taken as said when the first look of a day is taken: the answers as they are, no warning yet. */
-export function firstSaid({ outcomes, sees }: Look): Said {
-  return { outcomes, warned: [], sees, lapsed: [] }
+/** What is taken as said when the first look of a day is taken: the answers as they are, no warning yet, the alerts that the morning told. */
+export function firstSaid({ outcomes, sees }: Look, told: readonly ToldAlert[] = []): Said {
+  return { outcomes, warned: [], sees, lapsed: [], ...(told.length === 0 ? {} : { alerts: told }) }
 }
 
 /**
@@ -122,12 +134,13 @@ export function firstSaid({ outcomes, sees }: Look): Said {
 export function newsOf(said: Said, seen: Look): { readonly news: News | null; readonly said: Said } {
   const turns = activities.flatMap((activity) => turnOf(activity, said, seen))
   const warned = seen.warned.filter(({ warning }) => !said.warned.includes(warning))
-  const over = said.warned.filter((warning) => !seen.warned.some((one) => one.warning === warning))
+  const { alerts, over } = alertNews(said.alerts ?? [], seen.alerts)
+  const passed = said.warned.filter((warning) => !seen.warned.some((one) => one.warning === warning))
   const lapsed = seen.lapsed.filter((welder) => !said.lapsed.includes(couponOf(welder)))
   const sees = seen.sees === said.sees ? null : seen.sees
-  const worse = turns.some(({ was, is }) => rank[is] > rank[was]) || warned.length > 0 || lapsed.length > 0 || sees === false
-  const any = turns.length + warned.length + over.length + lapsed.length > 0 || sees !== null
-  return { news: any ? { worse, turns, warned, lapsed, sees } : null, said: saidAfter(said, seen, turns, lapsed) }
+  const worse = turns.some(({ was, is }) => rank[is] > rank[was]) || warned.length + lapsed.length + alerts.length > 0 || sees === false
+  const any = turns.length + warned.length + passed.length + lapsed.length + alerts.length + over.length > 0 || sees !== null
+  return { news: any ? { worse, turns, warned, lapsed, alerts, over, sees } : null, said: saidAfter(said, seen, turns, lapsed) }
 }
 
 function turnOf(activity: Activity, said: Said, seen: Look): readonly Turn[] {
@@ -146,7 +159,7 @@ function saidAfter(said: Said, seen: Look, turns: readonly Turn[], lapsed: reado
   for (const activity of activities) if (outcomes[activity] === 'unknown') outcomes[activity] = seen.outcomes[activity]
   for (const { activity, is } of turns) outcomes[activity] = is
   const warned = seen.warned.map(({ warning }) => warning)
-  return { outcomes, warned, sees: seen.sees, lapsed: [...said.lapsed, ...lapsed.map(couponOf)] }
+  return { outcomes, warned, sees: seen.sees, lapsed: [...said.lapsed, ...lapsed.map(couponOf)], ...alertsSaid(said.alerts ?? [], seen.alerts) }
 }
 
 function couponOf({ name, couponAt }: LapsedWelder): string {

@@ -61,3 +61,26 @@ export function isSevere({ severity }: Pick<Alert, 'severity'>): boolean {
 function order({ severity }: Alert): number {
   return severities.indexOf(severity)
 }
+
+/** What is kept of an alert that people were told of. */
+export interface ToldAlert {
+  readonly id: string
+  readonly severity: Severity
+  readonly event: string
+  /** True when it is said to be over. */
+  readonly over: boolean
+}
+
+export function toldOf({ id, severity, event }: Alert): ToldAlert {
+  return { id, severity, event, over: false }
+}
+
+/** An alert is the one that was told, or takes its place. */
+export function isSame({ id, replaces }: Alert, told: Pick<ToldAlert, 'id'>): boolean {
+  return id === told.id || replaces.includes(told.id)
+}
+
+/** True where an alert is worse than when it was told. */
+export function isWorse(alert: Pick<Alert, 'severity'>, told: Pick<ToldAlert, 'severity'>): boolean {
+  return severities.indexOf(alert.severity) < severities.indexOf(told.severity)
+}

@@ -235,6 +235,16 @@ describe('posts with a picture', () => {
     expect(service.of('chat.postMessage')).toHaveLength(2)
   })
 
+  it('a clear no to the picture costs no document: it follows all the same', async () => {
+    const paper = { ...picture, kind: 'record', name: 'demo.pdf', mime: 'application/pdf' }
+    service.on('chat.postMessage', ({ args }) =>
+      args.blocks.length > 1 ? { body: { ok: false, error: 'invalid_blocks' } } : { body: { ok: true, ts: '2.0' } }
+    )
+    expect(await chat.post({ ...message, files: [picture, paper] })).toEqual({ kind: 'sent', ts: '2.0' })
+    expect(service.of('files.getUploadURLExternal').map(({ args }) => args.filename)).toEqual(['demo.png', 'demo.pdf'])
+    expect(service.of('files.completeUploadExternal').at(-1)?.args).toMatchObject({ channel_id: 'C1', thread_ts: '2.0' })
+  })
+
   it('a document follows in the thread of its message, and one that fails costs nothing else', async () => {
     const paper = { ...picture, kind: 'record', name: 'demo.pdf', mime: 'application/pdf' }
     expect(await chat.post({ ...message, files: [paper] })).toMatchObject({ kind: 'sent' })

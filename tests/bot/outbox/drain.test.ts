@@ -51,6 +51,17 @@ function bench(database: Database, chat: FakeChat, change: Partial<DrainPorts> =
   }
 }
 
+/** A post with a picture, which some draw at once and some after a while. */
+const pictured = post({ payload: { text: 'GO', blocks: [], papers: [{ kind: 'day' }] } as never })
+const file = { kind: 'day', name: 'a.png', alt: 'A', mime: 'image/png', sha256: '', bytes: new Uint8Array() }
+
+function slowDraw(during: () => unknown): typeof draw {
+  return async () => {
+    await during()
+    return file as never
+  }
+}
+
 const sentUnseen = { answer: { kind: 'unknown' }, arrives: true } as const
 const lost = { answer: { kind: 'unknown' }, arrives: false } as const
 
@@ -136,8 +147,8 @@ forEachDatabase((open) => {
       expect(chat.calls).toEqual([`post ${key}`, `find ${key}`])
       expect(await box.state()).toEqual(['dead', 1])
       expect(box.notes).toEqual([{ workspace: 'local', key, why: 'unreadable', detail: null }])
-      expect((await outboxTable(database).dead('local', 10)).map((dead) => dead.key)).toEqual([key])
-      expect(await outboxTable(database).dead('other', 10)).toEqual([])
+      expect((await createStore(database).givenUp('local', 0, 10)).map((dead) => dead.key)).toEqual([key])
+      expect(await createStore(database).givenUp('other', 0, 10)).toEqual([])
     })
 
     test('refused is dead at once, with the reason', async () => {
@@ -402,6 +413,41 @@ forEachDatabase((open) => {
       expect((await box.drainAt(10)).sent).toEqual(['d'])
       expect((await box.drainAt(70)).sent).toEqual([])
       expect((await box.drainAt(310)).sent).toEqual(['a'])
+    })
+
+    test('a post whose pictures take long has its hold renewed before it is sent: no other instance takes it on the way', async () => {
+      const [database, chat] = [await open(), fakeChat()]
+      const other = outboxTable(database)
+      let now = at
+      const slow: Chat = {
+        ...chat,
+        post: async (message) => {
+          now = at + 130
+          expect(await other.take(now, now + 120, 16)).toEqual([])
+          return chat.post(message)
+        }
+      }
+      const box = bench(database, chat, { clock: () => now, draw: slowDraw(() => (now = at + 40)) })
+      await box.queue(pictured)
+      expect((await box.drainAt(0, slow)).sent).toEqual([key])
+      expect(chat.calls).toEqual([`post ${key}`])
+    })
+
+    test('a post whose hold ran out while it was drawn is left to the instance that has it', async () => {
+      const [database, chat] = [await open(), fakeChat()]
+      const other = bench(database, chat)
+      let now = at
+      const box = bench(database, chat, {
+        clock: () => now,
+        draw: slowDraw(async () => {
+          now = at + 121
+          expect((await other.drainAt(121)).sent).toEqual([key])
+        })
+      })
+      await box.queue(pictured)
+      expect((await box.drainAt(0)).sent).toEqual([])
+      expect(chat.shown).toHaveLength(1)
+      expect((await box.state())[0]).toBe('sent')
     })
 
     test('a look that takes longer than half the hold is not followed by a send: the hold might run out on the way', async () => {

@@ -22,6 +22,7 @@ function on(c: number | null, learned: { readonly mixing: number; readonly pairs
     memory: { ...memory, kit, site: learned === null ? memory.site : { ...memory.site, learned } },
     record: { kits: [], welders: [], voids: [], head: { seq: 0, hash: '' } },
     forecast: null,
+    alerts: null,
     sheet: sheet(),
     date: '2026-05-04',
     now

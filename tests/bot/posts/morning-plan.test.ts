@@ -18,6 +18,7 @@ function on(forecast = true) {
     memory: emptyMemory(),
     record: emptyRecord,
     forecast: forecast ? sampleForecast(now, 'Europe/Berlin') : null,
+    alerts: null,
     sheet: sheet(),
     date: '2026-05-04',
     now

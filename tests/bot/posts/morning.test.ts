@@ -22,6 +22,7 @@ function on(change: Partial<PostOn> = {}): PostOn {
     memory: emptyMemory(),
     record: emptyRecord,
     forecast: sampleForecast(now, 'Europe/Berlin'),
+    alerts: null,
     sheet: sheet(),
     date,
     now,

@@ -5,7 +5,9 @@ import { createStore } from '../../../src/adapters/store/store.js'
 import { fixedWeather } from '../../../src/adapters/weather/index.js'
 import { type Watched, watchSites } from '../../../src/bot/posts/watch-tick.js'
 import { demoSite, type SiteSettings } from '../../../src/core/site.js'
+import type { Alert } from '../../../src/core/weather/alert.js'
 import type { Forecast } from '../../../src/core/weather/forecast.js'
+import { alertOf } from '../../support/alerts.js'
 import { forEachDatabase } from '../../support/databases.js'
 import { sheet } from '../../support/facts.js'
 import { iso } from '../../support/instant.js'
@@ -19,7 +21,7 @@ const berlin = (time: string) => iso(`2026-05-04T${time}:00+02:00`)
 
 interface Day {
   /** One look with a forecast; the keys queued. */
-  look(time: string, forecast: Forecast | null): Promise<readonly string[]>
+  look(time: string, forecast: Forecast | null, alerts?: readonly Alert[]): Promise<readonly string[]>
   payload(of: string): Promise<{ readonly text: string; readonly edits?: string } | null>
 }
 
@@ -27,10 +29,13 @@ function dayOf(database: Database, change: Partial<SiteSettings> = {}, looked: P
   const slots = outboxTable(database)
   const site: Watched = { key, settings: { ...demoSite, ...change }, seq: 0 }
   return {
-    look: (time, forecast) =>
+    look: (time, forecast, alerts) =>
       watchSites(berlin(time), [site], {
         store: createStore(database),
-        weather: fixedWeather(forecast),
+        weather: {
+          ...fixedWeather(forecast),
+          alerts: async () => (alerts === undefined ? null : { source: 'nws', asOf: berlin(time), all: alerts })
+        },
         sheets: { byId: () => sheet(), ids: ['common-practice'] },
         report: (error) => {
           throw error
@@ -73,6 +78,52 @@ forEachDatabase((open) => {
     expect(better?.text).toMatch(/^✓ lay sheets: go, was no-go/m)
     expect(await day.look('13:00', stormy('12:00'))).toEqual([`${slot}/04`])
     expect((await day.payload(`${slot}/04`))?.edits).toBeUndefined()
+  })
+
+  test('a severe alert that touches the hours of work is a new message, once, also where an update takes its place', async () => {
+    const day = dayOf(await open())
+    // Overcast: the sun on the deck turns nothing.
+    const fine = weatherOf(() => ({ cloudPct: 100, airC: 12 }), '2026-05-04T06:00:00Z')
+    const storm = alertOf({ id: 'storm', from: berlin('13:00'), to: berlin('15:00'), expiresAt: berlin('15:00') })
+    expect(await day.look('10:00', fine, [])).toEqual([])
+    expect(
+      await day.look('10:10', fine, [
+        { ...storm, severity: 'moderate' },
+        { ...storm, id: 'night', from: berlin('18:00') }
+      ])
+    ).toEqual([])
+    expect(await day.look('10:20', fine, [storm])).toEqual([`${slot}/01`])
+    const told = await day.payload(`${slot}/01`)
+    expect(told?.edits).toBeUndefined()
+    expect(told?.text).toMatch(
+      /^△ severe-weather alert, demo, 10:20\n△ Severe Thunderstorm Warning, 13:00–15:00 \(US National Weather Service\): follow/
+    )
+    const update = { ...storm, id: 'update', replaces: ['storm'], to: berlin('14:30') }
+    expect(await day.look('10:30', fine, [storm])).toEqual([])
+    expect(await day.look('10:40', fine, [update])).toEqual([])
+    // A claim was taken to keep the id of the update. It got worse: that must be seen.
+    expect(await day.look('10:50', fine, [{ ...update, severity: 'extreme' }])).toEqual([`${slot}/03`])
+    expect((await day.payload(`${slot}/03`))?.edits).toBeUndefined()
+    // Cancelled before its time: the message that stands there says so; the same one again is no news.
+    expect(await day.look('11:00', fine, [])).toEqual([`${slot}/04`])
+    expect(await day.payload(`${slot}/04`)).toMatchObject({ edits: `${slot}/03`, text: expect.stringContaining('over: Severe Thunderstorm Warning') })
+    expect(await day.look('11:10', fine, [])).toEqual([])
+    await day.look('11:20', fine, [{ ...update, severity: 'extreme' }])
+    expect(await day.look('11:30', fine, [{ ...update, severity: 'extreme' }])).toEqual([])
+    expect(
+      await day.look('11:40', fine, [
+        { ...update, severity: 'extreme' },
+        { ...storm, id: 'other' }
+      ])
+    ).toEqual([`${slot}/06`])
+  })
+
+  test('what a warning says is shown as text, whatever it holds', async () => {
+    const day = dayOf(await open())
+    await day.look('10:20', mild('2026-05-04T06:00:00Z'), [alertOf({ event: '<!channel> & *bold*', from: 0, to: berlin('15:00') })])
+    const { text } = (await day.payload(`${slot}/00`)) ?? { text: '' }
+    expect(text).toContain('&lt;!channel&gt; &amp;')
+    expect(text).toContain('until 15:00')
   })
 
   test('another instance, or a restart, says nothing twice', async () => {

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { firstSaid, type Look, look, newsOf, type Said } from '../../../src/core/plan/watch.js'
+import { toldOf } from '../../../src/core/weather/alert.js'
 import type { Hour } from '../../../src/core/weather/hour.js'
+import { alertOf } from '../../support/alerts.js'
 import { sheet } from '../../support/facts.js'
 import { iso } from '../../support/instant.js'
 import { emptyMemory } from '../../support/memory.js'
@@ -26,6 +28,43 @@ const said: Said = firstSaid(fine)
 function turned(change: Partial<Look>): Look {
   return { ...fine, ...change }
 }
+
+describe('alerts of a weather service', () => {
+  const storm = alertOf({ id: 'storm', from: iso('2026-05-04T11:00:00Z'), to: iso('2026-05-04T12:00:00Z') })
+
+  test('a look has the bad ones that touch what is left of the working hours, 06:00 to 18:00 in Berlin', () => {
+    const all = [
+      storm,
+      alertOf({ id: 'mild', severity: 'minor' }),
+      alertOf({ id: 'untold', severity: 'unknown', from: 0 }),
+      alertOf({ id: 'evening', from: iso('2026-05-04T16:00:00Z'), to: iso('2026-05-04T18:00:00Z') })
+    ]
+    const at = iso('2026-05-04T08:00:00Z')
+    const seen = (asOf: number) => look(memory, weatherOf(), sheet(), at, { source: 'nws', asOf, all }).alerts.map(({ id }) => id)
+    expect(seen(at)).toEqual(['storm', 'untold'])
+    expect(fine.alerts).toEqual([])
+  })
+
+  test('those that the morning told are told again only where they got worse', () => {
+    const before = firstSaid(fine, [toldOf(storm)])
+    expect(newsOf(before, turned({ alerts: [storm] })).news).toBeNull()
+    expect(newsOf(before, turned({ alerts: [{ ...storm, severity: 'extreme' }] })).news).toMatchObject({ worse: true })
+    expect(newsOf(said, turned({ alerts: [storm] })).news).toMatchObject({ worse: true, alerts: [{ id: 'storm' }] })
+  })
+
+  test('one that is over is said to be over once, and is no turn for the worse', () => {
+    const before = firstSaid(fine, [toldOf(storm)])
+    const { news, said: next } = newsOf(before, fine)
+    expect(news).toMatchObject({ worse: false, over: [{ id: 'storm' }] })
+    expect(newsOf(next, fine).news).toBeNull()
+    expect(newsOf(next, turned({ alerts: [storm] })).news).toBeNull()
+  })
+
+  test('what was said before there were alerts reads as none told', () => {
+    expect(said).not.toHaveProperty('alerts')
+    expect(newsOf(said, fine).said).toEqual(said)
+  })
+})
 
 describe('a look', () => {
   test('mild weather warns of nothing; lay and weld can go', () => {

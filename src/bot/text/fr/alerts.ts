@@ -1,0 +1,11 @@
+import type { Text } from '../text.js'
+
+export const alerts: Text['alerts'] = {
+  line: (event, when, service) => `${event}, ${when} (${service}) : suivre la consigne du service`,
+  until: (at) => `jusqu’à ${at}`,
+  services: { nws: 'Service météorologique national des États-Unis' },
+  notKnown: 'alertes de temps violent non connues',
+  notKnownSince: (at) => `alertes de temps violent non connues depuis ${at}`,
+  head: 'alerte de temps violent',
+  over: (event) => `terminé : ${event}`
+}
