@@ -8,7 +8,7 @@ import { type Asked, putInPlace } from '../asked.js'
 import type { Ports } from '../context.js'
 import { replyOnly } from '../handle.js'
 import { speakMorning } from '../posts/morning.js'
-import { readSite } from '../posts/on-site.js'
+import { readSite, weatherOn } from '../posts/on-site.js'
 
 /** What is asked: which site, at which instant, in whose words. */
 export interface WhatIfAsked {
@@ -66,8 +66,8 @@ async function posted(asked: WhatIfAsked, { how }: Asked, settings: SiteSettings
   const key = { workspace, site }
   const view = await ports.store.view(key)
   if (view === null) throw new Error('the site went away while it was asked about')
-  const forecast = await ports.weather.at(settings, at)
-  const on = await readSite({ key, date: localDate(at, settings.zone), now: at, forecast, wants: [] }, view, ports.sheets)
+  const seen = await weatherOn(ports.weather, settings, at)
+  const on = await readSite({ key, date: localDate(at, settings.zone), now: at, ...seen, wants: [] }, view, ports.sheets)
   const { text, blocks } = speakMorning(on, how)
   return { kind: 'morning', text, blocks }
 }
