@@ -32,7 +32,7 @@ export function openLines(on: OpenOn, how: How, text: Text): { readonly count: n
   }
 }
 
-function itemLines(item: OpenItem, on: OpenOn, how: How, text: Text): readonly string[] {
+export function itemLines(item: OpenItem, on: OpenOn, how: How, text: Text): readonly string[] {
   const { still } = text.posts
   switch (item.what) {
     case 'voids':

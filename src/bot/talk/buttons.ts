@@ -3,6 +3,7 @@ import type { Json } from '../../core/log/entry.js'
 import type { Lang } from '../answer.js'
 import type { FormId } from '../forms/form-id.js'
 import type { Reply } from '../reply.js'
+import type { HomeWords } from '../text/home-words.js'
 import { texts } from '../text/index.js'
 import type { TalkWords } from '../text/talk-words.js'
 
@@ -99,6 +100,11 @@ function undoOf({ logged, command, lang }: Reply, site: string): Button[] {
 
 export function sayButton(name: ButtonName, words: string, site: string, lang: Lang, primary: boolean): Button {
   return button(`say:${name}`, texts[lang].talk.buttons[name], buttonValue(site, words), primary)
+}
+
+/** A button about one of several things, named by its number. */
+export function numberedButton(name: keyof HomeWords['numbered'], number: number, words: string, site: string, lang: Lang): Button {
+  return button(`say:${name}`, texts[lang].home.numbered[name](number), buttonValue(site, words), false)
 }
 
 export function formButton(form: FormId, site: string, lang: Lang, primary: boolean, files: readonly string[] = []): Button {

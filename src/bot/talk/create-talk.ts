@@ -67,7 +67,7 @@ export function createTalk(ports: Ports, places: Places): Talk {
             channel: delivery.channel
           }
       ),
-    home: (delivery) => guarded(delivery, async () => homeView(delivery, (await preferred(delivery, null, ports)).lang, ports), emptyHome),
+    home: (delivery) => guarded(delivery, async () => homeView(delivery, await preferred(delivery, null, ports), ports), emptyHome),
     failed,
     working: (delivery) => plainMessage(texts[delivery.lang ?? ports.lang].talk.working)
   }

@@ -1,59 +1,92 @@
 import type { HomeView, KnownBlock } from '@slack/types'
+import { fromIso } from '../../core/instant.js'
 import type { Folded, States } from '../../core/log/fold.js'
 import { emptySite } from '../../core/log/states/site.js'
-import type { Lang } from '../answer.js'
+import type { Lang, Units } from '../answer.js'
 import type { Ports } from '../context.js'
-import { handle } from '../handle.js'
 import { nameOf } from '../posts/tell-dead.js'
 import { texts } from '../text/index.js'
 import { escapeText } from '../views/escape.js'
-import { askFor } from './asks.js'
-import { formButton, sayButton } from './buttons.js'
+import { formButton, nowhere } from './buttons.js'
+import { cardOf } from './home/card.js'
+import { type Look, lookAt, needOf } from './home/look.js'
 import type { Delivery } from './talk.js'
 
-/** Sites shown at the most: two blocks each within the service's hundred. */
-const most = 20
+/** Sites whose rows are read to see which need somebody; of a company with more the others are only counted. */
+const mostRead = 500
+/** Sites that are judged: of each the roof is reckoned through the day. */
+const mostJudged = 30
+/** Sites shown: two blocks each within the service's hundred, and no longer than a thumb can scroll. */
+const mostShown = 15
+const mostNamed = 10
 const givenUpS = 2 * 86_400
 const mostGivenUp = 10
+/** A site is a person's own for so long after they last logged something there. */
+const mineS = 14 * 86_400
 
-/** My sites now: outcome of spraying, what binds, voids not settled, and the next thing to do. */
-export async function homeView(delivery: Delivery, lang: Lang, ports: Ports): Promise<HomeView> {
-  const { talk } = texts[lang]
-  const names = (await ports.store.sites(delivery.workspace)).slice(0, most)
-  if (names.length === 0) return { type: 'home', blocks: [section(`*${talk.noSites}*\n${escapeText(talk.howToBegin, 200)}`)] }
-  const rows = await Promise.all(names.map((name) => siteRows(delivery, name, lang, ports)))
-  const head: KnownBlock = { type: 'header', text: { type: 'plain_text', text: talk.home(names.length), emoji: false } }
-  return { type: 'home', blocks: [head, ...(await givenUp(delivery, lang, ports)), ...rows.flat()] }
+/** Home: my sites, to a supervisor all of them; what needs somebody first, each with buttons for the next thing. Nothing is written. */
+export async function homeView(delivery: Delivery, how: { readonly lang: Lang; readonly units: Units }, ports: Ports): Promise<HomeView> {
+  const { lang } = how
+  const { talk, home, frame } = texts[lang]
+  const { workspace, user, at } = delivery
+  const { role } = await ports.store.person(workspace, user)
+  const supervisor = role === 'supervisor'
+  const names = await ports.store.sites(workspace)
+  const begin: KnownBlock[] = supervisor || names.length === 0 ? [{ type: 'actions', elements: [formButton('start', nowhere, lang, false)] }] : []
+  if (names.length === 0) return { type: 'home', blocks: [section(`*${talk.noSites}*\n${escapeText(talk.howToBegin, 200)}`), ...begin] }
+  const ordered = await inOrder(names.slice(0, mostRead), delivery, !supervisor, ports)
+  const asking = {
+    text: '',
+    at,
+    workspace,
+    site: null,
+    channel: null,
+    user,
+    role: 'crew',
+    via: delivery.via,
+    ...how,
+    log: false,
+    claim: null
+  } as const
+  const looks: Look[] = []
+  for (const name of ordered.slice(0, mostJudged)) {
+    const look = await lookAt(name, asking, ports)
+    if (look !== null) looks.push(look)
+  }
+  const shown = looks.sort((a, b) => needOf(b) - needOf(a) || (a.site < b.site ? -1 : 1)).slice(0, mostShown)
+  const reader = { workspace, how, acting: role !== 'inspector' }
+  const rest = [...looks.map(({ site }) => site), ...ordered.slice(mostJudged)].filter((name) => !shown.some(({ site }) => site === name))
+  const more = rest.length + Math.max(0, names.length - mostRead)
+  const named = rest.slice(0, mostNamed).map((name) => escapeText(name, 40))
+  const others =
+    more === 0 ? [] : [section(`${frame.more(more)}${frame.colon}${named.join(', ')}${more > named.length ? ' …' : ''}\n${home.askSite}`)]
+  const head: KnownBlock = { type: 'header', text: { type: 'plain_text', text: talk.home(shown.length + more), emoji: false } }
+  const cards = shown.flatMap((look) => [{ type: 'divider' as const }, ...cardOf(look, reader)])
+  return { type: 'home', blocks: [head, ...(supervisor ? await givenUp(delivery, lang, ports) : []), ...cards, ...others, ...begin] }
+}
+
+/** Open sites, those with the most that stands open first; to a crew its own alone, where it has any. */
+async function inOrder(names: readonly string[], { workspace, user, at }: Delivery, mineOnly: boolean, { store }: Ports): Promise<readonly string[]> {
+  const rows: { readonly name: string; readonly open: number; readonly mine: boolean }[] = []
+  for (const name of names) {
+    const view = await store.view({ workspace, site: name })
+    const state = ((await view?.state('site'))?.state as unknown as Folded<States['site']> | undefined)?.is ?? emptySite
+    if (view === null || { ...view.base, ...state.settings }.closed) continue
+    const [latest] = mineOnly ? await view.latestOf(user, 1) : []
+    const mine = latest !== undefined && (fromIso(latest.entry.at) ?? 0) > at - mineS
+    rows.push({ name, open: Object.keys(state.voids.unsettled).length + (state.punch?.open.length ?? 0), mine })
+  }
+  const own = rows.filter(({ mine }) => mine)
+  return (own.length > 0 ? own : rows).sort((a, b) => b.open - a.open || (a.name < b.name ? -1 : 1)).map(({ name }) => name)
 }
 
 /** To supervisors: posts of the last days that did not get out. */
-async function givenUp({ workspace, user, at }: Delivery, lang: Lang, ports: Ports): Promise<KnownBlock[]> {
-  const { role } = await ports.store.person(workspace, user)
-  if (role !== 'supervisor') return []
+async function givenUp({ workspace, at }: Delivery, lang: Lang, ports: Ports): Promise<KnownBlock[]> {
   const posts = await ports.store.givenUp(workspace, at - givenUpS, mostGivenUp)
   if (posts.length === 0) return []
   const text = texts[lang]
   const lines = posts.map((post) => `${escapeText(post.site, 60)}${text.frame.colon}${nameOf(post, lang, text)}`)
   return [section([`*${text.posts.notSent(posts.length)}*`, ...lines, text.posts.whyNotSent].join('\n'))]
-}
-
-async function siteRows(delivery: Delivery, site: string, lang: Lang, ports: Ports): Promise<KnownBlock[]> {
-  const { talk } = texts[lang]
-  const ask = await askFor({ ...delivery, lang, claim: null }, 'spray', site, ports)
-  const { reply } = await handle({ ...ask, log: false }, ports)
-  const view = await ports.store.view({ workspace: delivery.workspace, site })
-  const folded = (await view?.state('site'))?.state as unknown as Folded<States['site']> | undefined
-  const unsettled = Object.keys((folded?.is ?? emptySite).voids.unsettled).length
-  const voids = unsettled === 0 ? '' : `\n${talk.openVoids(unsettled)}`
-  const invented = view?.base.invented ? ` (${talk.inventedSite})` : ''
-  const [first = '', second = ''] = reply.text.split('\n')
-  return [
-    section(`*${escapeText(site)}*${invented}\n${first} · ${talk.askNow}\n${second}${voids}`),
-    {
-      type: 'actions',
-      elements: [sayButton('spray', 'spray', site, lang, true), formButton('readings', site, lang, false), formButton('void', site, lang, false)]
-    }
-  ]
 }
 
 function section(text: string): KnownBlock {

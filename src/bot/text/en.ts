@@ -8,6 +8,7 @@ import { findings } from './en/findings.js'
 import { fixes } from './en/fixes.js'
 import { frame } from './en/frame.js'
 import { guide } from './en/guide.js'
+import { home } from './en/home.js'
 import { install } from './en/install.js'
 import { labels } from './en/labels.js'
 import { parts } from './en/parts.js'
@@ -49,6 +50,7 @@ export const en: Text = {
   toSay: { ...toSay, ...closing.toSay },
   usages,
   guide,
+  home,
   install,
   run,
   warming,

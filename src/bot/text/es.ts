@@ -8,6 +8,7 @@ import { findings } from './es/findings.js'
 import { fixes } from './es/fixes.js'
 import { frame } from './es/frame.js'
 import { guide } from './es/guide.js'
+import { home } from './es/home.js'
 import { install } from './es/install.js'
 import { labels } from './es/labels.js'
 import { parts } from './es/parts.js'
@@ -49,6 +50,7 @@ export const es: Text = {
   toSay: { ...toSay, ...closing.toSay },
   usages,
   guide,
+  home,
   install,
   run,
   warming,

@@ -8,6 +8,7 @@ import { findings } from './fr/findings.js'
 import { fixes } from './fr/fixes.js'
 import { frame } from './fr/frame.js'
 import { guide } from './fr/guide.js'
+import { home } from './fr/home.js'
 import { install } from './fr/install.js'
 import { labels } from './fr/labels.js'
 import { parts } from './fr/parts.js'
@@ -49,6 +50,7 @@ export const fr: Text = {
   toSay: { ...toSay, ...closing.toSay },
   usages,
   guide,
+  home,
   install,
   run,
   warming,

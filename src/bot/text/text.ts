@@ -8,6 +8,7 @@ import type { ClosingWords } from './closing-words.js'
 import type { DayPictureWords } from './day-picture-words.js'
 import type { DayWords } from './day-words.js'
 import type { GuideWords } from './guide-words.js'
+import type { HomeWords } from './home-words.js'
 import type { InstallWords } from './install-words.js'
 import type { LabelId } from './labels.js'
 import type { CouponWords, FoamWords, HelpWords, KitWords, LaidWords, PersonWords, ProbeWords, SiteWords, StripWords } from './part-words.js'
@@ -180,6 +181,7 @@ export interface Text {
   readonly person: PersonWords
   readonly help: HelpWords
   readonly guide: GuideWords
+  readonly home: HomeWords
   readonly record: RecordWords
   readonly refusal: RefusalWords
   readonly posts: PostWords

@@ -41,7 +41,7 @@ function fitText(head: string, lines: readonly string[], notes: readonly string[
 }
 
 /** As many whole lines as there is room for. */
-function wholeLines(lines: readonly string[], max: number): string {
+export function wholeLines(lines: readonly string[], max: number): string {
   const kept: string[] = []
   let left = max - 2
   for (const line of lines) {

@@ -81,7 +81,7 @@ forEachDatabase((open) => {
       } as const
       const home = async (user: string) => {
         const delivery = { workspace: 'T1', user, channel: null, via: 'slack', at: due + 60, claim: null, lang: null, units: null } as never
-        return JSON.stringify((await homeView(delivery, 'en', ports)).blocks)
+        return JSON.stringify((await homeView(delivery, { lang: 'en', units: 'metric' }, ports)).blocks)
       }
       expect(await home('U1')).toContain('*1 post did not get out*\\nnorth: morning, 4 May 2026')
       expect(await home('U3')).not.toContain('did not get out')

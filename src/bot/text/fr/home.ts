@@ -1,0 +1,16 @@
+import type { HomeWords } from '../home-words.js'
+
+export const home: HomeWords = {
+  windowNow: (window) => `pour pulvériser : ${window}, ouverte maintenant`,
+  windowNext: (window) => `prochaine fenêtre pour pulvériser : ${window}`,
+  noWindow: 'plus de fenêtre pour pulvériser aujourd’hui',
+  kitReady: 'prête',
+  nextPost: (kind, at) => `prochain message : ${kind}, ${at}`,
+  noChannel: 'pas de messages : le chantier n’a pas de canal',
+  askSite: 'Ce qui n’est pas montré se demande dans le canal du chantier.',
+  numbered: {
+    fixed: (number) => `Défaut ${number} : réparé`,
+    passed: (number) => `Défaut ${number} : bon`,
+    punchDone: (number) => `Réserve ${number} : levée`
+  }
+}
