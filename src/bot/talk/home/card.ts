@@ -6,6 +6,7 @@ import { mendOf } from '../../../core/welds/mend.js'
 import type { Lang } from '../../answer.js'
 import { timesOfKit } from '../../decision/kit-times.js'
 import type { FormId } from '../../forms/form-id.js'
+import { alertLinesOf } from '../../posts/day-lines.js'
 import { postKinds, postTimes } from '../../posts/index.js'
 import { itemLines } from '../../posts/open-lines.js'
 import { texts } from '../../text/index.js'
@@ -42,6 +43,7 @@ export function cardOf(look: Look, reader: Reader): KnownBlock[] {
     `${head} · ${text.talk.askNow}`,
     second,
     windowLine(look, how, text),
+    ...alertLinesOf(look.on, look.on.date, look.on.now, how, text),
     ...look.open.flatMap((item) => itemLines(item, look.on, how, text).map((line) => `${shapes[item.outcome]} ${line}`)),
     ...look.lapsed.map((name) => `${shapes['no-go']} ${welderName(name, text)}${text.frame.colon}${text.coupon.notCleared}`),
     ...kitLines(look, how, text),

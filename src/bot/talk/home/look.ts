@@ -9,7 +9,7 @@ import type { Window } from '../../../core/plan/windows.js'
 import type { Ask } from '../../ask.js'
 import type { Ports } from '../../context.js'
 import { replyOnly } from '../../handle.js'
-import { readSite } from '../../posts/on-site.js'
+import { readSite, weatherOn } from '../../posts/on-site.js'
 import type { PostOn } from '../../posts/post.js'
 import type { Reply } from '../../reply.js'
 import { settingsOf } from '../../session/session.js'
@@ -38,8 +38,9 @@ export async function lookAt(site: string, ask: Ask & { readonly log: false }, p
   if (view === null || settings === null || settings.closed) return null
   const now = ask.at
   const date = localDate(now, settings.zone)
-  const forecast = await ports.weather.at(settings, now)
-  const on = await readSite({ key, date, now, forecast, wants: ['kit:', 'welder:', 'void:'] }, view, ports.sheets)
+  const weather = await weatherOn(ports.weather, settings, now)
+  const { forecast } = weather
+  const on = await readSite({ key, date, now, ...weather, wants: ['kit:', 'welder:', 'void:'] }, view, ports.sheets)
   const { memory, sheet, record } = on
   const roof = roofOf(memory, forecast, sheet, now)
   const day = outlook(memory, forecast, sheet, date, now, roof)
