@@ -38,6 +38,10 @@ async function oneTick(running: Running, chat: Chat, stopping: Readonly<Stopping
     ...ports,
     slots,
     looked,
+    goOn: async () => {
+      await new Promise((go) => setImmediate(go))
+      return !stopping.is
+    },
     channelOf: (site, { channel }) => channel ?? (config.slack === null ? channelIdOf(site.site) : null),
     drain: {
       outbox: { ...outbox, take: async (...turn) => (stopping.is ? [] : outbox.take(...turn)) },

@@ -10,6 +10,11 @@ export interface TickPorts extends Pick<Ports, 'store' | 'weather' | 'sheets' | 
   readonly drain: Omit<DrainPorts, 'channelOf'>
   /** Where the posts of a site go; null: nowhere yet. */
   channelOf(site: SiteKey, settings: SiteSettings): string | null
+  /**
+   * Between one site and the next: lets whatever else waits have its turn, since thousands of sites take long and an embedded store
+   * answers at once. False: begin nothing more, the next tick goes on. Not given: nothing else waits.
+   */
+  readonly goOn?: () => Promise<boolean>
   /** Which sites the watch looked at when: not given, it looks at all of them. */
   readonly looked?: Looked
 }

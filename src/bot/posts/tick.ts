@@ -37,6 +37,7 @@ interface Turn extends Site {
 }
 
 const manyTurns = 50
+const always = async () => true
 
 /** One look at the clock: queues what is due at any site, once, and sends what is queued. Throws only where the store fails. */
 export async function tick(now: Instant, ports: TickPorts): Promise<Ticked> {
@@ -50,8 +51,12 @@ export async function tick(now: Instant, ports: TickPorts): Promise<Ticked> {
   // Many turns take long to queue, and who queues them may not live to send: what is queued already goes first.
   const before = turns.length > manyTurns ? await drain(now, sending) : null
   const queued: string[] = []
-  for (const turn of turns) if ((await queueOrReport(turn, now, ports)) && !turn.stale) queued.push(turn.slot.key)
-  const watched = await watchSites(now, sites, { ...ports, looked: ports.looked ?? null, clock: ports.drain.clock })
+  const goOn = ports.goOn ?? always
+  for (const turn of turns) {
+    if (!(await goOn())) break
+    if ((await queueOrReport(turn, now, ports)) && !turn.stale) queued.push(turn.slot.key)
+  }
+  const watched = await watchSites(now, sites, { ...ports, goOn, looked: ports.looked ?? null, clock: ports.drain.clock })
   const summed = await summarize(now, sites, ports)
   await tellOfDead(now, (workspace) => kept.find(({ key }) => key.workspace === workspace)?.key ?? null, ports)
   const { sent, skipped } = await drain(now, sending)

@@ -29,6 +29,8 @@ export interface WatchPorts extends Pick<Ports, 'store' | 'weather' | 'sheets' |
   /** Null: every site is looked at. */
   readonly looked: Looked | null
   clock(): Instant
+  /** Between one site and the next; false: look at no more. */
+  goOn(): Promise<boolean>
 }
 
 /** What was said up to a claim: its number of the day, and the message that edits go to. */
@@ -49,7 +51,7 @@ export async function watchSites(now: Instant, sites: readonly Watched[], ports:
   const queued: string[] = []
   const began = ports.clock()
   for (const site of dueForLook(now, sites, ports.looked)) {
-    if (ports.clock() - began >= lookingS) break
+    if (ports.clock() - began >= lookingS || !(await ports.goOn())) break
     const key = await watchOrReport(site, now, ports)
     ports.looked?.set(nameOf(site), { at: now, seq: site.seq })
     if (key !== null) queued.push(key)

@@ -43,7 +43,8 @@ function dayOf(database: Database, change: Partial<SiteSettings> = {}, looked: P
         slots,
         channelOf: () => 'C1',
         looked,
-        clock: () => 0
+        clock: () => 0,
+        goOn: async () => true
       }),
     payload: async (of) => ((await slots.post('local', of))?.payload ?? null) as never
   }
