@@ -1,4 +1,5 @@
 import type { Instant } from './instant.js'
+import { round6 } from './units.js'
 
 /** Where a value comes from. `reading` and `statement` are a person's, `log` follows from entries, the rest are estimates. */
 export type Origin = 'reading' | 'statement' | 'forecast' | 'model' | 'log'
@@ -23,4 +24,11 @@ export function certain<T>(value: T, at: Instant, origin: 'reading' | 'statement
 /** True for what decides only when it is clear of a limit by 1.645 standard deviations. */
 export function isEstimate(fact: Fact<unknown>): boolean {
   return fact.origin === 'forecast' || fact.origin === 'model'
+}
+
+/** Six decimals, as they are kept: a replay then starts from the very same numbers. */
+export function rounded(fact: Fact): Fact {
+  if (fact.value === null) return fact
+  const { at, origin, stale } = fact
+  return { value: round6(fact.value), at, origin, spread: round6(fact.spread), stale }
 }

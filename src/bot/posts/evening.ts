@@ -1,7 +1,6 @@
-import { roofOf } from '../../core/gather/roof-of.js'
 import { dayMarks, type Instant } from '../../core/instant.js'
 import { nightOf } from '../../core/plan/night.js'
-import { type Outlook, outlook } from '../../core/plan/outlook.js'
+import { type Outlook, outlook, roofOfDay } from '../../core/plan/outlook.js'
 import { nextWorkday } from '../../core/schedule.js'
 import { dayPaper } from '../papers/day-paper.js'
 import { texts } from '../text/index.js'
@@ -28,7 +27,7 @@ export function speakEvening(on: PostOn, how: How): Written {
   const { memory, forecast, sheet, settings, now } = on
   const text = texts[how.lang]
   const date = nextWorkday(on.date, settings.days)
-  const roof = roofOf(memory, forecast, sheet, now)
+  const roof = roofOfDay(memory, forecast, sheet, date, now)
   const day = outlook(memory, forecast, sheet, date, now, roof)
   const { noon } = dayMarks(date, settings.zone)
   const planned = plannedLines(on, day, noon, how, text)

@@ -1,6 +1,5 @@
-import { roofOf } from '../../core/gather/roof-of.js'
 import { dayMarks } from '../../core/instant.js'
-import { type Outlook, outlook } from '../../core/plan/outlook.js'
+import { type Outlook, outlook, roofOfDay } from '../../core/plan/outlook.js'
 import { isSevere, standing, toldOf } from '../../core/weather/alert.js'
 import { iso } from '../json.js'
 import { dayPaper } from '../papers/day-paper.js'
@@ -26,7 +25,7 @@ export const morning: Post = {
 export function speakMorning(on: PostOn, how: How): Written {
   const { memory, forecast, sheet, date, now } = on
   const text = texts[how.lang]
-  const roof = roofOf(memory, forecast, sheet, now)
+  const roof = roofOfDay(memory, forecast, sheet, date, now)
   const day = outlook(memory, forecast, sheet, date, now, roof)
   const planned = plannedLines(on, day, now, how, text)
   const page = {

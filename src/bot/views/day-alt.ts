@@ -1,4 +1,3 @@
-import { DateTime } from 'luxon'
 import { type Instant, localTime } from '../../core/instant.js'
 import { type DayChart, extremesOf, isEmpty, type Point, rainPeaks } from '../../core/plan/day-chart.js'
 import type { Band } from '../../core/plan/windows.js'
@@ -6,6 +5,7 @@ import { convert } from '../../core/units.js'
 import type { DayPictureWords, LineName } from '../text/day-picture-words.js'
 import { texts } from '../text/index.js'
 import type { Text } from '../text/text.js'
+import { dateIn } from './clock.js'
 import type { How } from './how.js'
 import { numeral } from './number.js'
 
@@ -41,7 +41,7 @@ export function pictureAmount(value: number, unit: PictureUnit, how: Pick<How, '
 
 /** Weekday and date in the language of the picture. */
 export function pictureDate({ date, lang }: Pick<DayChart, 'date' | 'lang'>): string {
-  return DateTime.fromISO(date, { zone: 'utc' }).setLocale(lang).toFormat('ccc d LLL yyyy')
+  return dateIn(date, 'ccc d LLL yyyy', lang) ?? date
 }
 
 /** What is invented on the picture: the site, the week, both, or nothing. */

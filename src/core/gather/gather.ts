@@ -1,4 +1,4 @@
-import type { Fact } from '../fact.js'
+import { type Fact, rounded } from '../fact.js'
 import type { Facts } from '../facts.js'
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
@@ -118,11 +118,4 @@ function inOne({ air, sky, surfaces, light, checklist, welders, wbgtC }: Parts, 
     thunderWithin2h: sky.thunderWithin2h,
     surfaceWet: surfaces.surfaceWet
   }
-}
-
-/** Six decimals, as they are kept: a replay then starts from the very same numbers. */
-function rounded(fact: Fact): Fact {
-  if (fact.value === null) return fact
-  const { at, origin, stale } = fact
-  return { value: round6(fact.value), at, origin, spread: round6(fact.spread), stale }
 }

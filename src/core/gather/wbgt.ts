@@ -1,11 +1,11 @@
-import { type Fact, isEstimate, missing } from '../fact.js'
+import { type Fact, isEstimate, missing, rounded } from '../fact.js'
 import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import { standardPressureHpa } from '../physics/air.js'
 import { cosZenith, directFraction, horizontalWm2 } from '../physics/radiation.js'
 import { sunPosition } from '../physics/sun.js'
 import { isWbgtAtMost, type WbgtInput, wbgt } from '../physics/wbgt.js'
-import { alertC } from '../rules/heat.js'
+import { alertC, asksForWbgt } from '../rules/heat.js'
 import { reachOf } from '../rules/interval.js'
 import type { WeatherAt } from '../weather/at.js'
 import type { AirFacts } from './air.js'
@@ -26,7 +26,8 @@ const roundingK = 1e-5
 
 /**
  * Outdoor WBGT, where air, humidity, wind and sun are known: sun as read, else as the source has it, else from its height and cloud.
- * In air below 0 °C it has no meaning: missing; so it is in a plan where it is below the alert limit beyond doubt, as nothing is made of it there.
+ * In air below 0 °C it has no meaning: missing; so it is in a plan where it is below the alert limit beyond doubt, or heat stops people
+ * anyway, as nothing is made of it there.
  */
 export function gatherWbgt(
   { settings }: Memory,
@@ -39,7 +40,7 @@ export function gatherWbgt(
 ): Fact {
   const { airC, rhPct, windKmh } = air
   if (airC.value === null || rhPct.value === null || windKmh.value === null || airC.value < 0 || airC.value > 60) return missing
-  if (now !== knownAt && airC.value < warmC) return missing
+  if (now !== knownAt && (airC.value < warmC || !asksForWbgt(rounded(air.heatIndexC), sheet))) return missing
   const cos = cosZenith(sunPosition(settings.lat, settings.lon, now).elevationDeg)
   const sun = inForce(said.sunWm2, sheet.maxAgeMin.sun, now, 'reading', estimated(weather, air, cos, now))
   if (sun.value === null) return missing

@@ -1,5 +1,6 @@
 import { type Activity, activities } from '../finding.js'
 import { dayMarks, type Instant, localTime } from '../instant.js'
+import { createMemo } from '../memo.js'
 import { firstInstantAt } from '../schedule.js'
 import type { SiteSettings } from '../site.js'
 import type { Band } from './windows.js'
@@ -91,7 +92,7 @@ export function dayChart(parts: DayChartParts): DayChart | null {
   const to = dayMarks(date, zone).midnight
   const rows = activities.map((activity) => ({ activity, bands: cutBands(bands[activity], from, to) }))
   return {
-    ...{ site, invented, sample, date, zone, units, lang, from, to, hours: hourMarks(from, to, zone), rows },
+    ...{ site, invented, sample, date, zone, units, lang, from, to, hours: marked(`${zone} ${from} ${to}`, () => hourMarks(from, to, zone)), rows },
     now: now !== null && now >= from && now < to ? now : null,
     airC: cutPoints(series.airC, from, to),
     dewPointC: cutPoints(series.dewPointC, from, to),
@@ -104,6 +105,9 @@ export function dayChart(parts: DayChartParts): DayChart | null {
     always: sun.always
   }
 }
+
+/** The last ones asked for: thousands of sites have the same day. */
+const marked = createMemo<readonly HourMark[]>(50)
 
 /** By the half hour, since some zones change their clocks by that much. */
 function hourMarks(from: Instant, to: Instant, zone: string): readonly HourMark[] {
@@ -134,13 +138,14 @@ export interface Extremes {
 
 /** The lowest and the highest value of a line, each where it is reached first; null for a line without values. */
 export function extremesOf(points: readonly Point[]): Extremes | null {
-  const known = points.flatMap(({ at, value }) => (value === null ? [] : [{ at, value }]))
-  const [first] = known
-  if (first === undefined) return null
-  return {
-    min: known.reduce((low, each) => (each.value < low.value ? each : low), first),
-    max: known.reduce((high, each) => (each.value > high.value ? each : high), first)
+  let min: Extremes['min'] | null = null
+  let max: Extremes['max'] | null = null
+  for (const { at, value } of points) {
+    if (value === null) continue
+    if (min === null || value < min.value) min = { at, value }
+    if (max === null || value > max.value) max = { at, value }
   }
+  return min === null || max === null ? null : { min, max }
 }
 
 /** The heaviest and the likeliest rain of the day; null where nothing is known of it. */
@@ -152,6 +157,6 @@ export function rainPeaks(rain: readonly RainBar[]): { readonly mmPerHour: Extre
 /** True when there is neither a line nor a bar to draw. */
 export function isEmpty(chart: DaySeries): boolean {
   const lines = [chart.airC, chart.dewPointC, chart.windKmh, chart.gustKmh]
-  const { mmPerHour, chancePct } = rainPeaks(chart.rain)
-  return lines.every((line) => extremesOf(line) === null) && mmPerHour === null && chancePct === null
+  const dry = chart.rain.every(({ mmPerHour, chancePct }) => mmPerHour === null && chancePct === null)
+  return dry && lines.every((line) => extremesOf(line) === null)
 }

@@ -5,7 +5,7 @@ import type { Instant } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
 import { type Outcome, rank } from '../outcome.js'
 import { stepS } from '../roof/nodes.js'
-import type { RoofSeries } from '../roof/series.js'
+import { endsWet, type RoofSeries, spellReachS } from '../roof/series.js'
 import type { RuleId } from '../rules/index.js'
 import { firstInstantAt } from '../schedule.js'
 import type { Forecast } from '../weather/forecast.js'
@@ -68,7 +68,7 @@ export function outlook(
   sheet: LimitsSheet,
   date: string,
   now: Instant,
-  roof: RoofSeries | null = roofOf(memory, forecast, sheet, now)
+  roof: RoofSeries | null = roofOfDay(memory, forecast, sheet, date, now)
 ): Outlook {
   const instants = quartersOf(date, memory.settings.zone, now, endOf(forecast, now))
   const all = moments(memory, forecast, sheet, date, now, instants, roof)
@@ -112,6 +112,18 @@ function endOf(forecast: Forecast | null, now: Instant): Instant {
   return last?.at ?? Number.POSITIVE_INFINITY
 }
 
+/**
+ * The roof as far as the outlook of a local date looks: a spell of wetness is looked for 36 h from its first quarter on. As far as
+ * there is any where the deck is still wet then, since its day begins when it is dry. What both tell of the same instants is the same.
+ */
+export function roofOfDay(memory: Memory, forecast: Forecast | null, sheet: LimitsSheet, date: string, now: Instant): RoofSeries | null {
+  const first = firstInstantAt(date, dayFrom, memory.settings.zone)
+  if (first === null) return roofOf(memory, forecast, sheet, now)
+  const aheadH = Math.ceil((Math.max(first, now) - now + spellReachS) / 3600) + 1
+  const roof = roofOf(memory, forecast, sheet, now, aheadH)
+  return roof !== null && endsWet(roof.substrate) ? roofOf(memory, forecast, sheet, now) : roof
+}
+
 /** Full quarters of an hour of the local day that are not over. */
 function quartersOf(date: string, zone: string, now: Instant, end: Instant): readonly Instant[] {
   const [first, last] = [firstInstantAt(date, dayFrom, zone), firstInstantAt(date, dayTo, zone)]
@@ -142,6 +154,12 @@ function best(windows: readonly Window[]): Outcome {
 }
 
 function rangeOf(all: readonly Moment[], name: 'airC' | 'gustKmh' | 'rainChancePct' | 'substrateC'): Range | null {
-  const values = all.flatMap(({ facts }) => facts[name].value ?? [])
-  return values.length === 0 ? null : { min: Math.min(...values), max: Math.max(...values) }
+  let [min, max] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
+  for (const { facts } of all) {
+    const { value } = facts[name]
+    if (value === null) continue
+    min = Math.min(min, value)
+    max = Math.max(max, value)
+  }
+  return min <= max ? { min, max } : null
 }

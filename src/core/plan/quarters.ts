@@ -101,7 +101,7 @@ function judged(sitting: readonly Seat[], at: Instant, verdicts: readonly (Verdi
 }
 
 /** As `byBinding` has it for two that come in order of rule: of equals the first stays. */
-function bindsMore(verdict: Verdict, than: Verdict): boolean {
+export function bindsMore(verdict: Verdict, than: Verdict): boolean {
   if (verdict.outcome !== than.outcome) return rank[verdict.outcome] > rank[than.outcome]
   if (verdict.ease === null) return than.ease !== null
   return than.ease !== null && verdict.ease < than.ease
@@ -111,6 +111,7 @@ function isNumber({ outcome, ease }: Verdict): boolean {
   return outcome === 'go' && ease !== null
 }
 
-function isSetAside(rule: RuleId, { outcome, value }: Verdict): boolean {
+/** Nothing is known of it, and a reading would tell: never counted, but to be read. */
+export function isSetAside(rule: RuleId, { outcome, value }: Verdict): boolean {
   return outcome === 'unknown' && value === null && ofSurfaceOrKit.has(rule)
 }

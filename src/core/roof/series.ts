@@ -33,7 +33,7 @@ export interface SurfaceAt {
 const dampMm = 0.01
 const oneSided = 1.645
 /** A spell is looked for this far from an instant, s. */
-const spellReachS = 36 * 3600
+export const spellReachS = 36 * 3600
 
 const nothing: SurfaceAt = { surfaceC: missing, filmMm: null, wet: missing }
 
@@ -80,6 +80,11 @@ export function wetSpell(series: RoofSeries | null, surface: 'substrate' | 'shee
   while (dry < film.length && isWet(dry)) dry += 1
   const inSight = from > 0 && !isWet(from - 1)
   return { dewFromAt: inSight ? startAt + from * stepS : null, dryAt: dry < film.length ? startAt + dry * stepS : null }
+}
+
+/** A surface that is wet when the series ends: nobody sees when it will be dry. */
+export function endsWet({ filmMm }: SurfaceSeries): boolean {
+  return (filmMm.at(-1) ?? 0) > dampMm
 }
 
 /** Rain this long before counts as what made a surface wet, s. */

@@ -1,5 +1,5 @@
 import { type Fact, isEstimate } from '../fact.js'
-import type { Because } from '../finding.js'
+import type { Because, Verdict } from '../finding.js'
 import type { Limit, LimitsSheet } from '../limits/sheet.js'
 import { alertLimitC, metabolicW } from '../physics/niosh.js'
 import { round6 } from '../units.js'
@@ -17,13 +17,21 @@ export const heat: Rule = {
   judges: { people: 'people' },
   source: 'NWS heat index classes; NIOSH 2016-106 alert limit',
   check(facts, sheet) {
-    const { heatIndex } = sheet.limits
-    const noPlan = noPlanLimit(sheet)
-    const verdict = noPlan === null ? judge(facts.heatIndexC, 'C', heatIndex, fixes, 'no-go') : judge(facts.heatIndexC, 'C', noPlan, fixes)
+    const verdict = byHeatIndex(facts.heatIndexC, sheet)
     if (verdict.outcome === 'unknown') return { ...verdict, fix: airOrHumidity(facts) }
     const because = verdict.outcome === 'go' ? overAlert(facts.wbgtC) : null
     return because === null ? verdict : { ...verdict, outcome: 'caution', fix: 'rest:shade', because }
   }
+}
+
+/** WBGT is looked at only where the heat index alone would let people work. */
+export function asksForWbgt(heatIndexC: Fact, sheet: LimitsSheet): boolean {
+  return byHeatIndex(heatIndexC, sheet).outcome === 'go'
+}
+
+function byHeatIndex(heatIndexC: Fact, sheet: LimitsSheet): Verdict {
+  const noPlan = noPlanLimit(sheet)
+  return noPlan === null ? judge(heatIndexC, 'C', sheet.limits.heatIndex, fixes, 'no-go') : judge(heatIndexC, 'C', noPlan, fixes)
 }
 
 /** The last one asked for: a plan asks for every quarter of an hour with the same sheet. */

@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest'
+import { sampleForecast } from '../../../src/adapters/weather/sample/index.js'
+import { roofOf } from '../../../src/core/gather/roof-of.js'
 import { localTime } from '../../../src/core/instant.js'
-import { outlook } from '../../../src/core/plan/outlook.js'
+import { outlook, roofOfDay } from '../../../src/core/plan/outlook.js'
 import { emptyHour, type Hour } from '../../../src/core/weather/hour.js'
+import { mergeHours } from '../../../src/core/weather/hours.js'
 import { sheet } from '../../support/facts.js'
 import { forecastOf } from '../../support/hours.js'
 import { iso } from '../../support/instant.js'
@@ -143,5 +146,24 @@ describe('the outlook of a day', () => {
     expect(airC).toEqual({ min: 10, max: 24 })
     expect(gustKmh?.max).toBe(33)
     expect(rainChancePct).toEqual({ min: 0, max: 0 })
+  })
+})
+
+describe('the roof of a day', () => {
+  const now = iso('2026-06-10T03:30:00Z')
+  const memory = emptyMemory()
+  const dry = sampleForecast(now, memory.settings.zone)
+  const long = mergeHours(dry.hours, sampleForecast(now + 86_400, memory.settings.zone).hours)
+  const wettest = long.map((hour) => ({ ...hour, rainMm: 2, rainChancePct: 90, rhPct: 99, sunWm2: 0 }))
+
+  test.each([
+    ['that dries', { ...dry, hours: long }, '2026-06-10'],
+    ['of tomorrow', { ...dry, hours: long }, '2026-06-11'],
+    ['that stays wet to the end of what is foretold', { ...dry, hours: wettest }, '2026-06-10']
+  ])('%s makes the same outlook as the roof of all hours', (_, forecast, date) => {
+    const all = roofOf(memory, forecast, sheet(), now)
+    const own = roofOfDay(memory, forecast, sheet(), date, now)
+    expect(outlook(memory, forecast, sheet(), date, now, own)).toEqual(outlook(memory, forecast, sheet(), date, now, all))
+    expect(own?.endAt === all?.endAt).toBe(forecast.hours === wettest || date !== '2026-06-10')
   })
 })
