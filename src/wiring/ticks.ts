@@ -53,6 +53,7 @@ async function oneTick(running: Running, chat: Chat, stopping: Readonly<Stopping
       chat,
       clock: now,
       pausedUntil,
+      stopping: () => stopping.is,
       wait: (seconds) => new Promise((go) => setTimeout(go, seconds * 1000)),
       note: (what) => wired.log.warn(what, 'post not sent')
     }

@@ -19,8 +19,10 @@ export interface DrainPorts {
   channelOf(post: QueuedPost): string | null
   /** The time now, as sending takes time. */
   clock(): Instant
-  /** Waits so many seconds, for the next message of a channel; null: leave it for the next tick. */
+  /** Waits so many seconds, for the next message of a channel or the end of a limit; null: leave it for the next tick. */
   readonly wait: ((seconds: number) => Promise<void>) | null
+  /** Told to stop: waits for nothing more. */
+  readonly stopping?: () => boolean
   readonly note: (note: PostNote, error?: unknown) => void
   /** Pictures are drawn when they are sent, not when they are queued. */
   readonly draw: Draw

@@ -42,7 +42,7 @@ async function takeAll(chat: Chat, pace: Pace, ports: DrainPorts, done: (key: st
   const running = new Set<Promise<void>>()
   const failed: unknown[] = []
   const end = clock() + takingS
-  let taken = 0
+  let [taken, waits] = [0, 0]
   while (failed.length === 0 && clock() < end && taken < mostInATick) {
     const at = clock()
     const busy = running.size
@@ -64,13 +64,21 @@ async function takeAll(chat: Chat, pace: Pace, ports: DrainPorts, done: (key: st
     else if (posts.length === 0) {
       // What was on its way ended while the store was asked: the next of its channel was not free yet.
       if (busy > 0) continue
-      if (!pace.putOff || wait === null) break
+      // The service wants a workspace left alone for about as long as ticks are apart: who left it to the next tick would lose every other one.
+      const more = pace.putOff || endsBefore(pace, clock(), end)
+      if (!more || wait === null || waits >= takingS || ports.stopping?.() === true) break
       pace.putOff = false
+      waits += 1
       await wait(1)
     }
   }
   await Promise.all(running)
   if (failed.length > 0) throw failed[0]
+}
+
+/** True where a workspace that is left alone may be asked again before an instant. */
+function endsBefore({ pausedUntil }: Pace, at: Instant, end: Instant): boolean {
+  return [...pausedUntil.values()].some((until) => until > at && until < end)
 }
 
 function pausedAt({ pausedUntil }: Pace, at: Instant): readonly string[] {

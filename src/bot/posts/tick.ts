@@ -49,7 +49,7 @@ export async function tick(now: Instant, ports: TickPorts): Promise<Ticked> {
   )
   const sending = { ...ports.drain, channelOf: channels(sites, ports) }
   // Many turns take long to queue, and who queues them may not live to send: what is queued already goes first.
-  const before = turns.length > manyTurns ? await drain(now, sending) : null
+  const before = turns.length > manyTurns ? await drain(now, { ...sending, wait: null }) : null
   const queued: string[] = []
   const goOn = ports.goOn ?? always
   for (const turn of turns) {
