@@ -1,4 +1,4 @@
-import { sql } from 'kysely'
+import { sql } from './kysely.js'
 import type { KnownPerson, Person } from '../../bot/ports.js'
 import { plain } from './codec.js'
 import { fixed } from './fixed.js'

@@ -1,4 +1,4 @@
-import { type Kysely, sql } from 'kysely'
+import { type Kysely, sql } from '../kysely.js'
 import type { Migration } from '../migrate.js'
 import type { Kind } from '../schema.js'
 
