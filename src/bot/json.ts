@@ -10,7 +10,7 @@ export function iso(at: Instant | null): string | null {
 /** Numbers rounded to 6 decimals, instants under `at` or `…At` as ISO text, undefined members left out: what may be logged or sent. */
 export function toJson(value: unknown, key = ''): Json {
   if (value === null || value === undefined) return null
-  if (typeof value === 'number') return key === 'at' || key.endsWith('At') ? toIso(value) : finite(value)
+  if (typeof value === 'number') return key === 'at' || key.endsWith('At') ? toIso(value) : numberJson(value)
   if (Array.isArray(value)) return value.map((each) => toJson(each))
   if (typeof value !== 'object') return value as string | boolean
   const result: Record<string, Json> = {}
@@ -21,7 +21,8 @@ export function toJson(value: unknown, key = ''): Json {
   return result
 }
 
-function finite(value: number): number {
+/** A number as it leaves the program: six decimals. Throws for NaN and infinite ones. */
+export function numberJson(value: number): number {
   if (!Number.isFinite(value)) throw new Error('a number that is not finite cannot leave the program')
   return round6(value)
 }

@@ -5,6 +5,14 @@ export type Instant = number
 
 /** ISO 8601 in UTC, whole seconds, `Z`: the only form in which an instant leaves the program. */
 export function toIso(at: Instant): string {
+  if (at !== lastAt) [lastAt, lastIso] = [at, isoOf(at)]
+  return lastIso
+}
+
+/** The last one: what an answer holds is nearly all of one instant. */
+let [lastAt, lastIso]: [Instant, string] = [Number.NaN, '']
+
+function isoOf(at: Instant): string {
   const second = Math.floor(at)
   const day = Math.floor(second / daySeconds)
   const inDay = second - day * daySeconds

@@ -1,6 +1,5 @@
 import { changesAt } from '../../core/changes.js'
 import { type Decision, decide, outcomeOf } from '../../core/decide.js'
-import { engineVersion } from '../../core/engine.js'
 import type { Facts } from '../../core/facts.js'
 import type { Activity } from '../../core/finding.js'
 import { type SunEvents, sunEvents } from '../../core/gather/daylight.js'
@@ -13,8 +12,8 @@ import { worst } from '../../core/outcome.js'
 import { forecastBody } from '../../core/weather/body.js'
 import { type Answer, unjudged } from '../answer.js'
 import type { OnSite } from '../context.js'
-import { toJsonObject } from '../json.js'
 import { remember } from '../session/remember.js'
+import { decisionData } from './decision-data.js'
 
 export interface Decided {
   readonly memory: Memory
@@ -59,19 +58,6 @@ function inAnswer(decision: Decision, id: string): Omit<Decided['told'], 'change
     findings,
     decision: id
   }
-}
-
-/** What a decision entry holds: enough to come to the same answer again. */
-function decisionData({ sheet, forecast }: OnSite, decision: Decision, facts: Facts) {
-  const { findings, ...rest } = decision
-  return toJsonObject({
-    ...rest,
-    findings: findings.map(({ ease: _ease, because: _because, ...finding }) => finding),
-    inputs: facts,
-    limits: { id: sheet.id, version: sheet.version, sha256: sheet.sha256 },
-    weather: forecast === null ? null : { source: forecast.source, issuedAt: forecast.issuedAt, sha256: forecast.sha256 },
-    engine: engineVersion
-  })
 }
 
 /** Sheets and forecasts are kept once, by hash. */

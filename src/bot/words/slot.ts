@@ -21,21 +21,24 @@ function outOfRange(slot: Slot, raw: string, unit: Unit | null, min: number, max
   return new Refused('out-of-range', raw, { label: slot.label, min, max, unit: unit ?? '' })
 }
 
+function wrongUnit({ raw }: Quantity, { label, unit }: Slot): Refused {
+  return new Refused('wrong-unit', raw, { label, unit: unit ?? '' })
+}
+
 function converted(quantity: Quantity, slot: Slot, reader: Reader): number {
-  const wrong = new Refused('wrong-unit', quantity.raw, { label: slot.label, unit: slot.unit ?? '' })
   if (slot.unit === null) {
-    if (quantity.unit !== null || quantity.degree) throw wrong
+    if (quantity.unit !== null || quantity.degree) throw wrongUnit(quantity, slot)
     return quantity.value
   }
-  if (quantity.degree && quantityOf(slot.unit) !== 'temperature') throw wrong
+  if (quantity.degree && quantityOf(slot.unit) !== 'temperature') throw wrongUnit(quantity, slot)
   const unit = quantity.unit ?? (reader.units === 'us' ? slot.us : slot.metric) ?? slot.unit
-  if (quantityOf(unit) !== quantityOf(slot.unit)) throw wrong
+  if (quantityOf(unit) !== quantityOf(slot.unit)) throw wrongUnit(quantity, slot)
   if (unit === 'AWG') {
     if (!Number.isInteger(quantity.value)) throw new Refused('bad-number', quantity.raw, { label: slot.label })
     if (!(quantity.value >= 0 && quantity.value <= 40)) throw outOfRange(slot, quantity.raw, 'AWG', 0, 40)
   }
   const value = convert(quantity.value, unit, slot.unit)
-  if (value === null) throw wrong
+  if (value === null) throw wrongUnit(quantity, slot)
   return value
 }
 
