@@ -1,6 +1,7 @@
 import type { Instant } from '../core/instant.js'
 import type { Via } from '../core/log/entry.js'
 import type { Lang, Units } from './answer.js'
+import type { Person } from './ports.js'
 import type { OutlineSaid } from './words/said.js'
 
 export type Role = 'crew' | 'supervisor'
@@ -26,4 +27,6 @@ export interface Ask {
   readonly claim: string | null
   /** The roof of a file that came with the words. */
   readonly outline?: OutlineSaid
+  /** What is known of who asks, where it was looked up on the way here. */
+  readonly person?: Person
 }

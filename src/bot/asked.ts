@@ -27,7 +27,7 @@ export interface Asked {
 }
 
 export async function putInPlace(ask: Ask, ports: Ports): Promise<Asked> {
-  const person = await ports.store.person(ask.workspace, ask.user)
+  const person = ask.person ?? (await ports.store.person(ask.workspace, ask.user))
   const place = await placeOf(ask, ports)
   const how = {
     lang: ask.lang ?? person.lang ?? place?.settings.lang ?? ports.lang,

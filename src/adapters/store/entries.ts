@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto'
+import { hash } from 'node:crypto'
 import type { Kept } from '../../bot/ports.js'
 import { StoreError } from '../../bot/ports.js'
 import type { Instant } from '../../core/instant.js'
@@ -111,7 +111,7 @@ export function slices<T>(rows: readonly T[]): readonly (readonly T[])[] {
 }
 
 function hashOf(text: string): string {
-  return createHash('sha256').update(text).digest('hex')
+  return hash('sha256', text, 'hex')
 }
 
 function linkOne(draft: DayDraft, place: Parameters<typeof link>[1]): Linked {

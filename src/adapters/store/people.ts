@@ -1,7 +1,7 @@
-import { sql } from './kysely.js'
 import type { KnownPerson, Person } from '../../bot/ports.js'
 import { plain } from './codec.js'
 import { fixed } from './fixed.js'
+import { sql } from './kysely.js'
 import type { Kind, Queries } from './schema.js'
 
 const nobody: Person = { lang: null, units: null, role: null, name: null, summary: null }

@@ -28,6 +28,8 @@ export async function setUpWriter(database: DatabaseSync, path: string, patientl
   await patiently(() => database.exec('pragma journal_mode = wal'))
   database.exec('pragma synchronous = full')
   database.exec('pragma foreign_keys = on')
+  // In pages. An answer writes some fifteen: by default every sixtieth would wait for the whole journal to be moved into the file.
+  database.exec('pragma wal_autocheckpoint = 4000')
   // In KiB: the inner pages of a log of a million entries stay at hand from one question to the next.
   database.exec('pragma cache_size = -16384')
 }

@@ -3,7 +3,7 @@ import { type Decision, decide, outcomeOf } from '../../core/decide.js'
 import type { Facts } from '../../core/facts.js'
 import type { Activity } from '../../core/finding.js'
 import { type SunEvents, sunEvents } from '../../core/gather/daylight.js'
-import { gather } from '../../core/gather/gather.js'
+import { gathererThen } from '../../core/gather/gather.js'
 import type { Memory } from '../../core/gather/memory.js'
 import { roofOf } from '../../core/gather/roof-of.js'
 import { dayMarks, type Instant, localDate } from '../../core/instant.js'
@@ -36,7 +36,7 @@ export async function decideOnSite(on: OnSite, activity: Exclude<Activity, 'peop
   const today = localDate(session.now, session.settings.zone)
   const sun = sunEvents(session.settings, today)
   const roof = roofOf(memory, forecast, sheet, session.now, hoursToLookAt(session.now, dayMarks(today, session.settings.zone).midnight))
-  const factsAt = (at: Instant) => gather(memory, forecast, sun, sheet, at, at, roof)
+  const factsAt = gathererThen(memory, forecast, sun, sheet, roof)
   const facts = factsAt(session.now)
   const decision = decide(activity, facts, sheet)
   const outcomeAt = (at: Instant) => (at === session.now ? decision.outcome : outcomeOf(activity, factsAt(at), sheet))

@@ -27,7 +27,8 @@ export async function askFor(delivery: Delivery, text: string, site: string | nu
     units,
     claim,
     role: role === 'supervisor' ? 'supervisor' : 'crew',
-    log: role !== 'inspector'
+    log: role !== 'inspector',
+    person
   }
 }
 

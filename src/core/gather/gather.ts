@@ -35,6 +35,12 @@ export function gather(
   return gatherer(memory, forecast, sun, sheet, knownAt, roof)(now)
 }
 
+/** The same for many instants, each as it will be known then. */
+export function gathererThen(memory: Memory, forecast: Forecast | null, sun: SunEvents, sheet: LimitsSheet, roof: RoofSeries | null) {
+  const factsAt = gatheredAt(memory, forecast, sun, sheet, roof)
+  return (now: Instant): Facts => factsAt(now, knownThen(memory, forecast, sheet, now))
+}
+
 /** The same for many instants: what hangs on none of them is looked up once. */
 export function gatherer(
   memory: Memory,
@@ -44,11 +50,20 @@ export function gatherer(
   knownAt: Instant,
   roof: RoofSeries | null
 ): (now: Instant) => Facts {
+  const factsAt = gatheredAt(memory, forecast, sun, sheet, roof)
+  const known = knownThen(memory, forecast, sheet, knownAt)
+  return (now) => factsAt(now, known)
+}
+
+/** What hangs on when the forecast is looked at. */
+function knownThen(memory: Memory, forecast: Forecast | null, sheet: LimitsSheet, knownAt: Instant) {
+  return { knownAt, local: localOf(memory, forecast, sheet.spread, knownAt), hours: hoursKnown(forecast, knownAt) }
+}
+
+function gatheredAt(memory: Memory, forecast: Forecast | null, sun: SunEvents, sheet: LimitsSheet, roof: RoofSeries | null) {
   const said = saidOf(memory)
-  const local = localOf(memory, forecast, sheet.spread, knownAt)
-  const hours = hoursKnown(forecast, knownAt)
   const checklistAt = checklists(memory, sheet, sun.date)
-  return (now) => {
+  return (now: Instant, { knownAt, local, hours }: ReturnType<typeof knownThen>): Facts => {
     const weather = weatherAt(forecast, knownAt, now, sheet.spread, local)
     const air = gatherAir(said, weather, sheet, now)
     const sky = gatherSky(memory, said, weather, forecast, sheet, now, knownAt)
