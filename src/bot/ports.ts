@@ -143,6 +143,8 @@ export interface Store {
   keepsake(workspace: string, sha256: string): Promise<Keepsake | null>
   person(workspace: string, id: string): Promise<Person>
   savePerson(workspace: string, id: string, change: Partial<Person>): Promise<void>
+  /** What was kept with a claim of a workspace (a delivery's reply); null when nobody took it. */
+  keptReply(workspace: string, claim: string): Promise<Json | null>
   /** Posts of a workspace that were given up since an instant, newest first: site, kind and slot key. */
   givenUp(workspace: string, dueSince: Instant, count: number): Promise<readonly { site: string; kind: string; key: string }[]>
   /** The supervisors of a workspace, in order of id. */

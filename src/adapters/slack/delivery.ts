@@ -18,6 +18,7 @@ export function deliveryOf(origin: Origin, body: Loose): Delivery {
     workspace: origin.workspaceOf(teamOf(body)),
     user: textAt(body, 'event', 'user') ?? textAt(body, 'user_id') ?? textAt(body, 'user', 'id') ?? '',
     channel: channelOf(body),
+    thread: threadOf(body),
     via: origin.room ? 'room' : 'slack',
     claim: claimOf(body),
     files: filesOf(body),
@@ -41,6 +42,11 @@ function teamOf(body: Loose): string {
 function filesOf(body: Loose): readonly string[] {
   const files = at(body, 'event', 'files') ?? at(body, 'message', 'files')
   return Array.isArray(files) ? files.flatMap((file) => textAt(file, 'id') ?? []) : []
+}
+
+/** Thread of a mention, or of the message whose button was pressed; null at the top of a channel. */
+export function threadOf(body: Loose): string | null {
+  return textAt(body, 'event', 'thread_ts') ?? textAt(body, 'message', 'thread_ts') ?? textAt(body, 'container', 'thread_ts')
 }
 
 function channelOf(body: Loose): string | null {

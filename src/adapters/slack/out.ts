@@ -2,8 +2,9 @@ import { setTimeout as pause } from 'node:timers/promises'
 import type { Delivery, Message } from '../../bot/talk/talk.js'
 import { webApi } from './bolt.js'
 import { boundedFetch, type Clients, callMs } from './clients.js'
+import { threadOf } from './delivery.js'
 import type { SlackLog } from './log.js'
-import { type Loose, textAt } from './loose.js'
+import { at, type Loose, textAt } from './loose.js'
 import { describe, serviceCode } from './problem.js'
 import { respond } from './respond.js'
 import { upload } from './upload.js'
@@ -52,14 +53,15 @@ export function createOut(clientsOf: (workspace: string) => Promise<Clients | nu
   }
   const share = async ({ workspace, channel, user }: Delivery, body: Loose, message: Message) => {
     const clients = message.files.length === 0 ? null : await clientsOf(workspace)
-    if (clients !== null) await shareFiles(clients, log, { workspace, channel, user, thread: threadOf(body) }, message)
+    if (clients !== null)
+      await shareFiles(clients, log, { workspace, channel, user, thread: threadOf(body) ?? (message.thread ? startedBy(body) : null) }, message)
   }
   return {
     say,
     share,
     answer: async (delivery, body, message) => {
       const url = textAt(body, 'response_url')
-      const thread = threadOf(body)
+      const thread = threadOf(body) ?? (message.thread ? startedBy(body) : null)
       if (url !== null) {
         const sent = await respond(bounded, log, url, {
           ...replyOf(message),
@@ -75,9 +77,9 @@ export function createOut(clientsOf: (workspace: string) => Promise<Clients | nu
   }
 }
 
-/** Thread of a mention, or of the message whose button was pressed; null at the top of a channel. */
-function threadOf(body: Loose): string | null {
-  return textAt(body, 'event', 'thread_ts') ?? textAt(body, 'message', 'thread_ts') ?? textAt(body, 'container', 'thread_ts')
+/** The message whose button was pressed, for a thread of its own; null for one that only its reader sees, which takes none. */
+function startedBy(body: Loose): string | null {
+  return at(body, 'container', 'is_ephemeral') === true ? null : (textAt(body, 'message', 'ts') ?? textAt(body, 'container', 'message_ts'))
 }
 
 async function sayInChannel(clients: Clients, log: SlackLog, target: Target, message: Message): Promise<boolean> {

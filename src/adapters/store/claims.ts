@@ -35,3 +35,9 @@ export async function takeClaim<Reply extends Json>(
 export async function keepReply(db: Queries, workspace: string, key: string, reply: Json): Promise<void> {
   await updateReply(db, workspace, key, toText(reply))
 }
+
+/** What was kept with a claim; null when nobody took it, or nothing was kept with it. */
+export async function keptReply(db: Queries, workspace: string, key: string): Promise<Json | null> {
+  const row = await db.selectFrom('claims').select('reply').where('workspace', '=', workspace).where('key', '=', key).executeTakeFirst()
+  return row === undefined || row.reply === '' ? null : fromText<Json>(row.reply)
+}

@@ -4,6 +4,7 @@ import { firstPrev } from '../../core/log/entry.js'
 import type { SiteKey, SiteSettings } from '../../core/site.js'
 import { again } from './again.js'
 import { append } from './append.js'
+import { keptReply } from './claims.js'
 import { plain } from './codec.js'
 import type { RawRow } from './entries.js'
 import { keptRows, rawRows } from './entries.js'
@@ -53,6 +54,7 @@ export function createStore(db: Database): Store & StoreExtras {
     keepsake: (workspace, sha256) => safely(() => readKeepsake(read, workspace, sha256)),
     person: (workspace, id) => safely(() => readPerson(read, workspace, id)),
     savePerson: (workspace, id, change) => safely(() => write.transaction().execute((trx) => writePerson(trx, workspace, id, change))),
+    keptReply: (workspace, claim) => safely(() => keptReply(read, workspace, claim)),
     givenUp: (workspace, dueSince, count) => safely(() => givenUp(read, workspace, dueSince, count)),
     supervisors: (workspace) => safely(() => readSupervisors(read, workspace)),
     hasSupervisor: (workspace) => safely(() => readSupervisor(read, workspace)),

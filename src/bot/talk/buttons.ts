@@ -111,6 +111,11 @@ export function formButton(form: FormId, site: string, lang: Lang, primary: bool
   return button(`form:${form}`, texts[lang].talk.buttons[form], buttonValue(site, [form, ...files].join('|')), primary)
 }
 
+/** The rest of an answer that was kept under a claim. */
+export function detailsButton(claim: string, lang: Lang): Button {
+  return button('details', texts[lang].talk.buttons.details, buttonValue(nowhere, claim), false)
+}
+
 function button(actionId: string, label: string, value: string, primary: boolean): Button {
   return {
     type: 'button',

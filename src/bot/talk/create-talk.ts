@@ -1,3 +1,4 @@
+import type { Button } from '@slack/types'
 import type { Lang } from '../answer.js'
 import type { Ports } from '../context.js'
 import { type FormId, formIds } from '../forms/form-id.js'
@@ -10,6 +11,7 @@ import { formAsked } from '../words/form-words.js'
 import { readWords } from '../words/read.js'
 import { askFor, type Places } from './asks.js'
 import { formButton, nowhere, readButton, sayButton } from './buttons.js'
+import { detailsOf } from './details.js'
 import { readContext } from './form-view.js'
 import { homeView } from './home.js'
 import { messageOf, plainMessage, withButtons } from './message.js'
@@ -80,7 +82,7 @@ async function say(delivery: Delivery, text: string, ports: Ports, places: Place
   if (asked?.named) return formByName(asked.form, delivery, site, ports)
   const ask = await askFor(delivery, withPhotos(text, delivery), site, ports)
   const replied = await respond(ask, ports)
-  const message = messageOf(replied, ask.log)
+  const message = messageOf(replied, ask.log, ask.claim)
   // Of a command that only lacks its words the form is what helps; the words come along for those who cannot open one.
   const helps = asked !== null && (replied.reply.ok || replied.reply.error?.code === 'missing')
   const opened = helps ? await openForm(asked.form, site, delivery.files ?? [], delivery, ports) : null
@@ -162,8 +164,19 @@ async function press(delivery: Delivery, actionId: string, value: string, ports:
   const [form = '', ...files] = button.what.split('|')
   const site = button.site === nowhere ? null : button.site
   if (actionId.startsWith('form:') && isForm(form)) return openForm(form, site, files, delivery, ports)
+  if (actionId === 'details') return { kind: 'message', message: await detailsOf(delivery, button.what, ports) }
   const ask = await askFor(delivery, button.what, site, ports)
-  return { kind: 'message', message: messageOf(await respond(ask, ports), ask.log) }
+  const replied = await respond(ask, ports)
+  const message = messageOf(replied, ask.log, ask.claim)
+  // What a void or an item can take now stands in the list.
+  const list = replied.reply.error?.code === 'wrong-state' ? listButton(button.what, button.site, replied.reply.lang) : []
+  return { kind: 'message', message: withButtons(message, list) }
+}
+
+/** The list that a void or an item stands in; none for other words. */
+function listButton(what: string, site: string, lang: Lang): readonly Button[] {
+  if (what.startsWith('punch ')) return [sayButton('punchList', 'punch list', site, lang, false)]
+  return what.startsWith('probe ') ? [sayButton('list', 'probe list', site, lang, false)] : []
 }
 
 async function submit(delivery: Delivery, callbackId: string, metadata: string, values: FormValues, ports: Ports): Promise<Submitted> {

@@ -10,6 +10,8 @@ import type { FormValues } from './talk.js'
 
 /** What a form carries along until it is sent. */
 export interface FormContext extends Opened {
+  /** Thread that it was opened in; null: none. */
+  readonly thread: string | null
   /** Photos of the message that the form was opened from. */
   readonly files: readonly string[]
 }
@@ -46,6 +48,7 @@ export function readContext(metadata: string): FormContext | null {
     return {
       site: read.site,
       channel: typeof read.channel === 'string' ? read.channel : null,
+      thread: typeof read.thread === 'string' ? read.thread : null,
       lang: read.lang,
       units: unitsOf(read.units),
       files: Array.isArray(read.files) ? read.files.filter((file): file is string => typeof file === 'string' && /^F\w{1,30}$/.test(file)) : [],

@@ -23,14 +23,14 @@ export async function openForm(id: FormId, site: string | null, files: readonly 
   const refusal = id !== 'start' && place === null ? null : whyNot(id, ask, asked)
   if (refusal !== null) {
     const reply = refused(asked, await withWhoCan(refusal, ask, ports), null)
-    return { kind: 'message', message: messageOf({ reply, files: [] }, false) }
+    return { kind: 'message', message: messageOf({ reply, files: [] }, false, null) }
   }
   if (id !== 'start' && place === null) {
     const { talk } = texts[lang]
     return { kind: 'message', message: plainMessage(site === null ? `${talk.noSites} ${talk.howToBegin}` : talk.gone) }
   }
   const { workspace, channel } = delivery
-  const opened = { site: place?.name ?? '', channel, lang, units, files }
+  const opened = { site: place?.name ?? '', channel, thread: delivery.thread ?? null, lang, units, files }
   return { kind: 'form', view: formView(id, opened, await knownFor({ workspace, site: place?.name ?? null, channel, lang, units }, ports)) }
 }
 

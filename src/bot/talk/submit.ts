@@ -23,7 +23,8 @@ export async function submitForm(id: FormId, delivery: Delivery, metadata: strin
   const ask = await askFor({ ...delivery, channel: context.channel, lang: context.lang, units: context.units }, words, site, ports)
   const replied = await respond(ask, ports)
   const { reply } = replied
-  if (reply.ok || reply.error === null) return { kind: 'message', message: messageOf(replied, ask.log), channel: context.channel }
+  if (reply.ok || reply.error === null)
+    return { kind: 'message', message: messageOf(replied, ask.log, ask.claim), channel: context.channel, thread: context.thread }
   const fields = await fieldsOf(id, context, delivery, ports)
   const { word, message, code } = reply.error
   const next = code === 'not-allowed' ? await whoCan(delivery, context, ports) : ''

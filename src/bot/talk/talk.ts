@@ -12,6 +12,8 @@ export interface Delivery {
   readonly user: string
   /** Where it was said; null: nowhere in particular (home, a form without a channel). */
   readonly channel: string | null
+  /** Thread it was said or pressed in; null or absent: at the top of the channel. */
+  readonly thread?: string | null
   readonly via: Via
   readonly at: Instant
   /** Unique per delivery: a second one gets the first one's reply and has no second effect. Null: harmless to repeat. */
@@ -32,6 +34,8 @@ export interface Message {
   readonly files: readonly DrawnFile[]
   /** Photos that it named: fetched once it has left, then `Talk.photo`. */
   readonly photos?: readonly WantedPhoto[]
+  /** For the thread of the message whose button was pressed, so that its channel stays readable. */
+  readonly thread?: true
   /** Opened at once where that can be: then it says all that a message to the asker would. */
   readonly form?: ModalView
 }
@@ -44,7 +48,7 @@ export type Pressed =
 
 /** What a sent form does: errors stay at their fields, the form stays open. Keys are block ids. */
 export type Submitted =
-  | { readonly kind: 'message'; readonly message: Message; readonly channel: string | null }
+  | { readonly kind: 'message'; readonly message: Message; readonly channel: string | null; readonly thread?: string | null }
   | {
       readonly kind: 'errors'
       readonly errors: Readonly<Record<string, string>> /** What was typed, as words to send again. */

@@ -87,7 +87,22 @@ export interface FieldWords {
 export interface TalkWords {
   readonly buttons: Readonly<
     Record<
-      'undo' | 'checklist' | 'readings' | 'kit' | 'coupon' | 'void' | 'laid' | 'site' | 'start' | 'fixed' | 'passed' | 'failed' | 'spray' | 'list',
+      | 'undo'
+      | 'details'
+      | 'punchList'
+      | 'checklist'
+      | 'readings'
+      | 'kit'
+      | 'coupon'
+      | 'void'
+      | 'laid'
+      | 'site'
+      | 'start'
+      | 'fixed'
+      | 'passed'
+      | 'failed'
+      | 'spray'
+      | 'list',
       string
     >
   > &

@@ -11,7 +11,7 @@ import type { Page } from './page.js'
 import { flag, num, nums, oneOf, rows, str, strings } from './read.js'
 import { pageOf } from './view.js'
 
-const mostVoids = 15
+const mostVoids = 40
 
 /** `probe`: may the area be closed; the void that was spoken of; the list. */
 export function probeView(answer: Answer, how: How, text: Text): Page {

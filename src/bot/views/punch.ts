@@ -8,7 +8,7 @@ import type { Page } from './page.js'
 import { num, oneOf, rows, str } from './read.js'
 import { pageOf } from './view.js'
 
-const mostItems = 15
+const mostItems = 40
 
 /** `punch`: the item that was spoken of, how many are left, the list. */
 export function punchView(answer: Answer, how: How, text: Text): Page {

@@ -36,7 +36,7 @@ async function finish(context: Context, delivery: Delivery, result: Submitted): 
           { text: [...Object.values(result.errors), ...(result.words ? [escaped(result.words)] : [])].join('\n'), blocks: [], to: 'asker', files: [] }
         )
       : await out.say(
-          { workspace: delivery.workspace, channel: result.channel ?? delivery.channel, user: delivery.user, thread: null },
+          { workspace: delivery.workspace, channel: result.channel ?? delivery.channel, user: delivery.user, thread: result.thread ?? null },
           result.message
         )
   if (!said) seen.forget(delivery.claim)

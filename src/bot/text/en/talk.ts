@@ -6,6 +6,8 @@ import { setFields } from './set-fields.js'
 export const talk: TalkWords = {
   buttons: {
     ...closing.buttons,
+    details: 'Details',
+    punchList: 'Show the punch list',
     undo: 'Undo',
     checklist: 'State the checklist',
     kit: 'Enter a kit',

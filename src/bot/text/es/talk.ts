@@ -6,6 +6,8 @@ import { setFields } from './set-fields.js'
 export const talk: TalkWords = {
   buttons: {
     ...closing.buttons,
+    details: 'Detalles',
+    punchList: 'Ver pendientes',
     undo: 'Deshacer',
     checklist: 'Declarar la lista',
     kit: 'Anotar un juego',

@@ -6,6 +6,8 @@ import { setFields } from './set-fields.js'
 export const talk: TalkWords = {
   buttons: {
     ...closing.buttons,
+    details: 'Détails',
+    punchList: 'Voir les réserves',
     undo: 'Annuler',
     checklist: 'Déclarer la liste',
     kit: 'Noter une trousse',
