@@ -231,3 +231,23 @@ describe('a command that asks for a form', () => {
     expect((await bot.deliver(command(bot.service, ''))).json).toMatchObject({ response_type: 'in_channel', text: 'what is to be stated' })
   })
 })
+
+describe('threads', () => {
+  const inThread = { ...said('the rest'), thread: true as const }
+
+  it('take what is for the thread of the message that was pressed, and none where one person alone sees it', async () => {
+    bot.talk.set({ press: async () => ({ kind: 'message', message: inThread }) })
+    await bot.deliver(pressed({ action_id: 'details', value: '+|c' }, { message: { ts: '5.5' } }))
+    expect((await until(() => bot.service.of('hook')[0])).args).toMatchObject({ text: 'the rest', thread_ts: '5.5' })
+    await bot.deliver(pressed({ action_id: 'details', value: '+|c' }, { container: { message_ts: '6.6', channel_id: 'C1', is_ephemeral: true } }))
+    expect((await until(() => bot.service.of('hook')[1])).args).not.toHaveProperty('thread_ts')
+  })
+
+  it('keep the answer of a form that was opened in one', async () => {
+    await bot.deliver(pressed({ action_id: 'form:void', value: 'x' }, { message: { ts: '7.7', thread_ts: '5.5' } }))
+    expect(bot.talk.heard.at(-1)?.delivery.thread).toBe('5.5')
+    bot.talk.set({ submit: async () => ({ kind: 'message', message: said('logged'), channel: 'C1', thread: '5.5' }) })
+    await bot.deliver(sent())
+    expect((await until(() => bot.service.of('chat.postMessage')[0])).args).toMatchObject({ text: 'logged', thread_ts: '5.5' })
+  })
+})
