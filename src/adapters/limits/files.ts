@@ -76,17 +76,37 @@ function loadAll(paths: readonly string[]): LimitsSheet[] {
 }
 
 /** Loaded when there is a file: most servers have none, and it is seventy files to load at every start. */
-function yaml(): Pick<typeof import('yaml'), 'parse'> {
+function yaml(): Pick<typeof import('yaml'), 'isCollection' | 'parseDocument' | 'visit'> {
   return createRequire(import.meta.url)('yaml')
 }
 
+/** A sheet with everything in it takes 10 KiB. What nests deeper than a line or a file of these sizes lets it, the reader of YAML cannot bear. */
+const mostBytes = 64 * 1024
+const longestLine = 2000
+
 function readYaml(path: string): unknown {
-  const { parse } = yaml()
   try {
-    return parse(readFileSync(path, 'utf8'))
+    return parsed(readFileSync(path))
   } catch (error) {
     throw new LimitsError(`${basename(path)}: cannot be read: ${(error as Error).message.split('\n')[0]}`)
   }
+}
+
+/** Keys that are lists or maps would be written out as text, one in the other, which takes for ever: no sheet has any. */
+function parsed(bytes: Buffer): unknown {
+  if (bytes.length > mostBytes) throw new Error(`larger than ${mostBytes / 1024} KiB`)
+  const text = bytes.toString('utf8')
+  if (text.split('\n').some((line) => line.length > longestLine)) throw new Error(`a line longer than ${longestLine} characters`)
+  const { isCollection, parseDocument, visit } = yaml()
+  const read = parseDocument(text, { logLevel: 'error' })
+  const [wrong] = read.errors
+  if (wrong !== undefined) throw wrong
+  visit(read, {
+    Pair: (_, { key }) => {
+      if (isCollection(key)) throw new Error('a key that is a list or a map')
+    }
+  })
+  return read.toJS()
 }
 
 function idOf(raw: unknown): unknown {

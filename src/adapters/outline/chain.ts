@@ -9,7 +9,13 @@ export interface Side {
 /** Loose lines put end to end into rings; ends within 1 mm meet. One that goes on nowhere, or on to several, is no outline. */
 export function chained(sides: readonly Side[]): readonly FileRing[] {
   const ends = new Map<string, number[]>()
-  for (const [index, { from, to }] of sides.entries()) for (const end of [from, to]) ends.set(keyOf(end), [...(ends.get(keyOf(end)) ?? []), index])
+  for (const [index, { from, to }] of sides.entries()) {
+    for (const end of [from, to]) {
+      const meeting = ends.get(keyOf(end))
+      if (meeting === undefined) ends.set(keyOf(end), [index])
+      else meeting.push(index)
+    }
+  }
   for (const { from, to } of sides)
     for (const end of [from, to]) if (ends.get(keyOf(end))?.length !== 2) throw new NotAnOutline('not-closed', end.word)
   const used = new Set<number>()

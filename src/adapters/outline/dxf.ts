@@ -1,76 +1,86 @@
-import { createRequire } from 'node:module'
-import type { IDxf, IEntity, ILineEntity, ILwpolylineEntity, IPolylineEntity } from 'dxf-parser'
 import { type FileRing, nested, open, type ReadOutline } from '../../core/sheets/outline-file.js'
 import { chained, type Side } from './chain.js'
+import { type Entity, type Group, readDrawing } from './dxf/pairs.js'
 import { type FileUnit, mmPer, NotAnOutline } from './text.js'
-
-// Its module entry leaves out the endings of its files, so that Node finds none; the other one is the class itself, whatever its types say.
-const DxfParser = createRequire(import.meta.url)('dxf-parser') as new () => { parseSync(text: string): IDxf | null }
 
 /** $INSUNITS of the header that a roof may be drawn in. */
 const units: Readonly<Record<number, keyof typeof mmPer>> = { 1: 'in', 2: 'ft', 4: 'mm', 5: 'cm', 6: 'm' }
 const curves: readonly string[] = ['ARC', 'CIRCLE', 'ELLIPSE', 'SPLINE']
 
-type Polyline = ILwpolylineEntity | IPolylineEntity
-
 /** Closed polylines of the drawing, or its lines chained into rings; one roof and the openings in it. */
 export function readDxf(text: string, unit: FileUnit): ReadOutline {
-  const drawing = parsed(text)
-  const entities = drawing.entities.filter(({ inPaperSpace, visible }) => inPaperSpace !== true && visible !== false)
-  const mm = mmPer[unitOf(drawing.header?.$INSUNITS, unit)]
-  const polylines = entities.filter(isPolyline)
-  const rings = polylines.map((each) => ringOf(each, mm))
+  const drawing = readDrawing(text)
+  if (drawing === null) throw new NotAnOutline('not-dxf', '')
+  const entities = withCorners(drawing.entities).filter(isShown)
+  const mm = mmPer[unitOf(drawing.units, unit)]
+  const rings = entities.filter(({ type }) => type === 'LWPOLYLINE' || type === 'POLYLINE').map((each) => ringOf(each, mm))
   if (rings.length > 0) return nested(rings)
-  const lines = entities.filter(isLine)
+  const lines = entities.filter(({ type }) => type === 'LINE')
   if (lines.length === 0) throw new NotAnOutline(entities.some(({ type }) => curves.includes(type)) ? 'curve' : 'no-outline', entities[0]?.type ?? '')
   return nested(chained(lines.map((line) => sideOf(line, mm))))
 }
 
-function parsed(text: string): IDxf {
-  try {
-    const drawing = new DxfParser().parseSync(text)
-    if (drawing !== null && Array.isArray(drawing.entities)) return drawing
-  } catch {
-    // Said below: whatever it stumbled over, it is no drawing that can be read.
+/** An old polyline has its corners in entities of their own that follow it: here they stand in it, as in a new one. */
+function withCorners(entities: readonly Entity[]): readonly Entity[] {
+  const whole: { readonly type: string; readonly groups: Group[] }[] = []
+  let old: Group[] | null = null
+  for (const { type, groups } of entities) {
+    if (type === 'VERTEX') old?.push(...groups.filter(({ code }) => code === 10 || code === 20 || code === 42))
+    if (type === 'VERTEX' || type === 'SEQEND') continue
+    // Its own place is a dummy.
+    const own = type === 'POLYLINE' ? groups.filter(({ code }) => code !== 10 && code !== 20) : [...groups]
+    whole.push({ type, groups: own })
+    old = type === 'POLYLINE' ? own : null
   }
-  throw new NotAnOutline('not-dxf', '')
+  return whole
 }
 
-function unitOf(said: unknown, unit: FileUnit): keyof typeof mmPer {
-  if (typeof said !== 'number' || said === 0) return unit
+/** Not on the paper beside the drawing, and not switched off. */
+function isShown({ groups }: Entity): boolean {
+  return !groups.some(({ code, value }) => (code === 67 || code === 60) && Number(value) !== 0)
+}
+
+function unitOf(said: number | null, unit: FileUnit): keyof typeof mmPer {
+  if (said === null || said === 0) return unit
   const known = units[said]
   if (known === undefined) throw new NotAnOutline('unit', `$INSUNITS ${said}`)
   return known
 }
 
-function isPolyline(entity: IEntity): entity is Polyline {
-  return entity.type === 'LWPOLYLINE' || entity.type === 'POLYLINE'
+function firstOf({ groups }: Entity, code: number): string | undefined {
+  return groups.find((group) => group.code === code)?.value
 }
 
-function isLine(entity: IEntity): entity is ILineEntity {
-  return entity.type === 'LINE'
+function wordOf(entity: Entity): string {
+  return [entity.type, firstOf(entity, 8), firstOf(entity, 5)].filter((part) => part !== undefined && part !== '').join(' ')
 }
 
-function wordOf({ type, layer, handle }: IEntity): string {
-  return `${type} ${layer ?? ''} ${handle ?? ''}`.trim()
-}
-
-function ringOf(line: Polyline, mm: number): FileRing {
+function ringOf(line: Entity, mm: number): FileRing {
   const word = wordOf(line)
-  if (line.vertices.some((vertex) => Math.abs(vertex.bulge ?? 0) > 1e-9)) throw new NotAnOutline('curve', word)
-  const corners = line.vertices.map(({ x, y }) => cornerOf(x, y, mm, word))
+  if (line.groups.some(({ code, value }) => code === 42 && !(Math.abs(Number(value)) <= 1e-9))) throw new NotAnOutline('curve', word)
+  const corners = placesOf(line, 10, 20, word).map((at) => ({ at: [at[0] * mm, at[1] * mm] as const, word }))
   const ring = open(corners)
-  if (!line.shape && ring.length === corners.length) throw new NotAnOutline('not-closed', word)
+  const closed = (Number(firstOf(line, 70) ?? 0) & 1) === 1
+  if (!closed && ring.length === corners.length) throw new NotAnOutline('not-closed', word)
   return ring
 }
 
-function sideOf(line: ILineEntity, mm: number): Side {
-  const [from, to] = line.vertices
-  if (from === undefined || to === undefined) throw new NotAnOutline('bad-number', wordOf(line))
-  return { from: cornerOf(from.x, from.y, mm, wordOf(line)), to: cornerOf(to.x, to.y, mm, wordOf(line)) }
+function sideOf(line: Entity, mm: number): Side {
+  const word = wordOf(line)
+  const [from, to] = [placesOf(line, 10, 20, word)[0], placesOf(line, 11, 21, word)[0]]
+  if (from === undefined || to === undefined) throw new NotAnOutline('bad-number', word)
+  return { from: { at: [from[0] * mm, from[1] * mm], word }, to: { at: [to[0] * mm, to[1] * mm], word } }
 }
 
-function cornerOf(x: number, y: number, mm: number, word: string) {
-  if (!Number.isFinite(x) || !Number.isFinite(y)) throw new NotAnOutline('bad-number', word)
-  return { at: [x * mm, y * mm] as const, word }
+/** Every x with the y that follows it. */
+function placesOf({ groups }: Entity, xCode: number, yCode: number, word: string): readonly (readonly [number, number])[] {
+  const xs = groups.filter(({ code }) => code === xCode).map(({ value }) => numberOf(value, word))
+  const ys = groups.filter(({ code }) => code === yCode).map(({ value }) => numberOf(value, word))
+  if (xs.length !== ys.length) throw new NotAnOutline('bad-number', word)
+  return xs.map((x, i) => [x, ys[i] as number] as const)
+}
+
+function numberOf(value: string, word: string): number {
+  if (!/^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d{1,3})?$/i.test(value) || !Number.isFinite(Number(value))) throw new NotAnOutline('bad-number', word)
+  return Number(value)
 }

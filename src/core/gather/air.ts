@@ -36,7 +36,7 @@ export function gatherAir(said: Said, weather: WeatherAt, sheet: LimitsSheet, no
     windKmh,
     gustKmh: inForce(said.gustKmh, age.gust, now, 'reading', weather.gustKmh),
     cloudPct: weather.cloudPct,
-    heatIndexC: combine(airC, rhPct, (air, rh) => heatIndexC(air, percent(rh))),
+    heatIndexC: combine(airC, rhPct, (air, rh) => heatIndexC(degrees(air), percent(rh))),
     feltC: felt(airC, windKmh)
   }
 }
@@ -45,15 +45,15 @@ export function gatherAir(said: Said, weather: WeatherAt, sheet: LimitsSheet, no
 function humidity(airC: Fact, saidRh: Fact, saidDew: Fact, weather: WeatherAt): Pick<AirFacts, 'rhPct' | 'dewPointC'> {
   const dewLeads = saidDew.value !== null && (saidRh.value === null || (saidDew.at ?? 0) >= (saidRh.at ?? 0))
   if (dewLeads) {
-    const derived = combine(airC, saidDew, (air, dew) => relativeHumidityPct(air, Math.min(dew, air)))
+    const derived = combine(airC, saidDew, (air, dew) => relativeHumidityPct(degrees(air), Math.max(-110, Math.min(dew, degrees(air)))))
     return { dewPointC: saidDew, rhPct: saidRh.value === null ? derived : saidRh }
   }
-  if (saidRh.value !== null) return { rhPct: saidRh, dewPointC: combine(airC, saidRh, (air, rh) => dewPointC(air, percent(rh))) }
+  if (saidRh.value !== null) return { rhPct: saidRh, dewPointC: combine(airC, saidRh, (air, rh) => dewPointC(degrees(air), percent(rh))) }
   const stale = saidRh.stale || saidDew.stale
   const old: Fact = stale ? { ...missing, stale, origin: 'reading', at: saidRh.at ?? saidDew.at } : missing
   const rhPct = weather.rhPct.value === null && stale ? old : weather.rhPct
   if (airC.origin === 'forecast' && weather.dewPointC.value !== null) return { rhPct, dewPointC: weather.dewPointC }
-  return { rhPct, dewPointC: combine(airC, rhPct, (air, rh) => dewPointC(air, percent(rh))) }
+  return { rhPct, dewPointC: combine(airC, rhPct, (air, rh) => dewPointC(degrees(air), percent(rh))) }
 }
 
 /** Wind chill, or the air where wind chill is not defined; above 10 °C it takes no wind to know that. */
@@ -68,6 +68,11 @@ function felt(airC: Fact, windKmh: Fact): Fact {
  */
 export function condensation(dewC: number): number {
   return dewC >= 0 ? dewC : saturatedIceC(saturationWaterPa(Math.max(-110, dewC)))
+}
+
+/** Keeps an air temperature moved by its spread inside what the formulas take. */
+function degrees(airC: number): number {
+  return Math.min(90, Math.max(-90, airC))
 }
 
 /** Keeps a humidity moved by its spread inside what the formulas take. */

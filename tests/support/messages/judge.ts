@@ -43,7 +43,8 @@ export function faultOf(message: Message): string | null {
 const byPath = new Map<string, Item>(forms.flatMap(({ needed, any }) => [...needed, ...any]).map((item) => [item.path, item]))
 const items = [...byPath.values()].filter(({ path }) => path !== 'kit.data.isoC' && path !== 'kit.data.resinC')
 const vulgar: Readonly<Record<string, number>> = { '½': 1 / 2, '¼': 1 / 4, '¾': 3 / 4, '⅛': 1 / 8, '⅝': 5 / 8 }
-const numeral = /([-−]?)(?:(\d+(?:[.,]\d+)?)(?:[ \u00a0\u202f]{1,3}|-)?)?(?:(\d+)[/⁄](\d+)|([½¼¾⅛⅝]))|([-−]?)(\d+(?:[.,]\d+)?)/gu
+const numeral =
+  /(?<sign>[-−]?)(?:(?:(?<whole>\d+)(?:[ \u00a0\u202f]{1,3}|-))?(?<above>\d+)[/⁄](?<below>\d+)|(?:(?<units>\d+)(?:[ \u00a0\u202f]{1,3}|-)?)?(?<glyph>[½¼¾⅛⅝])|(?<plain>\d+(?:[.,]\d+)?))/gu
 const spelledUnits = Object.entries(unitsOf)
   .flatMap(([name, { spelled }]) => spelled.map((one) => [one.replace(/^[°º] ?/, ''), name] as const))
   .concat(
@@ -83,6 +84,7 @@ const spelledUnits = Object.entries(unitsOf)
 /** The unit that stands behind a number, by a reader of its own; null: none. */
 function unitBehind(text: string, from: number): string | null {
   const rest = text.slice(from).replace(/^[ \t\u00a0\u2009\u202f]{0,3}[°º˚]?[ \t\u00a0]{0,3}/, '')
+  if (/^['’‘′]{2}/.test(rest)) return 'in'
   const found = spelledUnits.find(
     ([one]) => rest.toLowerCase().startsWith(one.toLowerCase()) && !(/[\p{L}\p{N}]$/u.test(one) && /^[\p{L}\p{M}]/u.test(rest.slice(one.length)))
   )
@@ -92,13 +94,14 @@ function unitBehind(text: string, from: number): string | null {
 /** Every number that stands in a text, with the unit behind it: what may have been meant. `2 ½ in` may be one number or two. */
 function numeralsIn(text: string): readonly Numeral[] {
   return [...text.matchAll(numeral)].flatMap((match): readonly Numeral[] => {
-    const [all, sign, whole, above, below, glyph, plainSign, plain] = match
-    const unit = unitBehind(text, match.index + all.length)
-    const signed = (value: number) => ((sign || plainSign) === '' ? value : -value)
+    const { sign, whole, above, below, units: before, glyph, plain } = match.groups as Readonly<Record<string, string | undefined>>
+    const unit = unitBehind(text, match.index + match[0].length)
+    const signed = (value: number) => (sign === '' ? value : -value)
     if (plain !== undefined) return [{ value: signed(Number(plain.replace(',', '.'))), unit }]
     const part = glyph === undefined ? Number(above) / Number(below) : (vulgar[glyph] ?? 0)
-    if (whole === undefined) return [{ value: signed(part), unit }]
-    const units = Number(whole.replace(',', '.'))
+    const first = whole ?? before
+    if (first === undefined) return [{ value: signed(part), unit }]
+    const units = Number(first)
     return [
       { value: signed(units + part), unit },
       { value: signed(units), unit: null },
