@@ -54,9 +54,10 @@ export function outcomeOf(activity: Activity, facts: Facts, sheet: LimitsSheet):
 }
 
 /** The findings of conditions and people of an activity, in the order of `decide`, without the checklist. Pure. */
-export function weatherFindings(activity: Activity, facts: Facts, sheet: LimitsSheet): readonly Finding<RuleId>[] {
+export function weatherFindings(activity: Activity, facts: Facts, sheet: LimitsSheet, only: RuleId | null = null): readonly Finding<RuleId>[] {
   const ranked: Ranked = [[], [], [], []]
   for (const judge of weatherJudges[activity]) {
+    if (only !== null && judge.rule !== only) continue
     const verdict = judge.check(facts, sheet, judge.activity)
     if (verdict !== null) insert(ranked[rank[verdict.outcome]] as Finding<RuleId>[], findingOf(judge, verdict))
   }

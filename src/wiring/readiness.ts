@@ -26,14 +26,24 @@ export interface ReadinessPorts {
 export function createReadiness({ now, chat, look }: ReadinessPorts): Readiness {
   let [answeredAt, downAt, ticks]: [Instant | null, Instant | null, boolean] = [null, null, true]
   const lately = (at: Instant | null) => at !== null && now() - at <= weatherS
-  const store = async () =>
-    within(
+  const looked = async () => {
+    const answer = await within(
       look().then(
         () => true,
         () => false
       ),
       lookMs
-    ).then((answer) => answer !== 'late' && answer.value)
+    )
+    return answer !== 'late' && answer.value
+  }
+  // Whoever asks while a look is under way shares it: readiness asks for store and outbox at once.
+  let looking: Promise<boolean> | null = null
+  const store = () => {
+    looking ??= looked().finally(() => {
+      looking = null
+    })
+    return looking
+  }
   return {
     health: {
       store,

@@ -22,6 +22,9 @@ export function readings(database: Database, health: Health, now: () => Instant)
       const found = await look()
       return found === null ? null : Math.max(0, now() - (found.oldestDueAt ?? now()))
     },
-    ready: async () => ({ store: await health.store(), chat: health.chat(), weather: health.weather(), outbox: await health.outbox() })
+    ready: async () => {
+      const [store, outbox] = await Promise.all([health.store(), health.outbox()])
+      return { store, chat: health.chat(), weather: health.weather(), outbox }
+    }
   }
 }

@@ -38,6 +38,17 @@ describe('readiness', () => {
     expect([await away.health.store(), await away.health.outbox()]).toEqual([false, false])
   })
 
+  it('asks the store once for those who ask at once, and anew afterwards', async () => {
+    let looks = 0
+    const { health } = made(async () => {
+      looks += 1
+    }).readiness
+    expect(await Promise.all([health.store(), health.outbox(), health.store()])).toEqual([true, true, true])
+    expect(looks).toBe(1)
+    await health.outbox()
+    expect(looks).toBe(2)
+  })
+
   it('does not wait for a store that hangs', async () => {
     const { readiness } = made(() => new Promise(() => {}))
     expect(await readiness.health.store()).toBe(false)

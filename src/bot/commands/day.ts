@@ -1,15 +1,12 @@
 import type { Activity } from '../../core/finding.js'
-import { sunEvents } from '../../core/gather/daylight.js'
 import { roofOf } from '../../core/gather/roof-of.js'
 import { dayMarks, type Instant, localDate } from '../../core/instant.js'
 import type { Outcome } from '../../core/outcome.js'
-import { dayPlan } from '../../core/plan/day-plan.js'
 import { type Outlook, outlook } from '../../core/plan/outlook.js'
 import { firstInstantAt } from '../../core/schedule.js'
 import { type Done, type OnSite, told } from '../context.js'
 import { type AlertSpan, alertNumbers } from '../decision/alert-numbers.js'
-import { dayNumbers } from '../decision/day-numbers.js'
-import { warmMinOf } from '../decision/warm-min.js'
+import { plannedNumbers } from '../decision/planned-numbers.js'
 import { dayPaper } from '../papers/day-paper.js'
 import { remember } from '../session/remember.js'
 import type { Said } from '../words/said.js'
@@ -22,15 +19,13 @@ export async function day(said: Extract<Said, { command: 'day' }>, { session, sh
   const memory = await remember(session)
   const roof = roofOf(memory, forecast, sheet, now)
   const seen = outlook(memory, forecast, sheet, date, now, roof)
-  const warmMin = warmMinOf(memory.kit, { settings, sheet, forecast, boxC: null, learned: memory.site.learned ?? null, now })
-  const plan = dayPlan(seen, { memory, sheet, now, warmMin })
   const { outcome, binding } = seen.activities.spray
   return told({
     command: 'day',
     outcome,
     activities: outcomesOf(seen),
     findings: binding === null ? [] : [binding],
-    numbers: { ...dayNumbers({ day: seen, plan, sun: sunEvents(settings, date) }, sheet), ...alertNumbers(alerts, spanOf(date, settings.zone, now)) },
+    numbers: { ...plannedNumbers({ memory, settings, sheet, forecast, now }, seen), ...alertNumbers(alerts, spanOf(date, settings.zone, now)) },
     papers: dayPaper({ site, settings, memory, sheet, forecast, roof, now }, seen, how)
   })
 }

@@ -1,10 +1,7 @@
-import { sunEvents } from '../../core/gather/daylight.js'
 import { dayMarks, type Instant } from '../../core/instant.js'
-import { dayPlan } from '../../core/plan/day-plan.js'
 import type { Outlook } from '../../core/plan/outlook.js'
 import { alertNumbers } from '../decision/alert-numbers.js'
-import { dayNumbers } from '../decision/day-numbers.js'
-import { warmMinOf } from '../decision/warm-min.js'
+import { plannedNumbers } from '../decision/planned-numbers.js'
 import type { Caution, Text } from '../text/text.js'
 import { alertLines } from '../views/alerts.js'
 import { dateOf } from '../views/clock.js'
@@ -33,11 +30,8 @@ export function dayHead(on: PostOn, day: Outlook, how: How, text: Text): string 
  * instant of the day, whose times need no date.
  */
 export function plannedLines(on: PostOn, day: Outlook, about: Instant, how: How, text: Text): readonly string[] {
-  const { memory, forecast, sheet, settings, now } = on
-  const warmMin = warmMinOf(memory.kit, { settings, sheet, forecast, boxC: null, learned: memory.site.learned ?? null, now })
-  const plan = dayPlan(day, { memory, sheet, now, warmMin })
-  const numbers = dayNumbers({ day, plan, sun: sunEvents(settings, day.date) }, sheet)
-  return [...planLines(numbers, about, now, how, text), ...dryLines(numbers, about, how, text)]
+  const numbers = plannedNumbers(on, day)
+  return [...planLines(numbers, about, on.now, how, text), ...dryLines(numbers, about, how, text)]
 }
 
 /** The rule of people that each caution is for; wind is the danger at edges. */

@@ -63,9 +63,12 @@ export function moments(
   })
 }
 
-/** Everything found of conditions and people at a moment, in order of how much it binds, without what is set aside. Few ask, so it is made when asked. */
-export function findingsAt({ facts }: Moment, activity: Activity, sheet: LimitsSheet): readonly Finding<RuleId>[] {
-  return weatherFindings(activity, facts, sheet).filter((finding) => !isSetAside(finding.rule, finding))
+/**
+ * Everything found of conditions and people at a moment, or by one rule only, in order of how much it binds, without what is set aside.
+ * Few ask, so it is made when asked.
+ */
+export function findingsAt({ facts }: Moment, activity: Activity, sheet: LimitsSheet, only: RuleId | null = null): readonly Finding<RuleId>[] {
+  return weatherFindings(activity, facts, sheet, only).filter((finding) => !isSetAside(finding.rule, finding))
 }
 
 /** Most of what is asked of a moment is asked by several activities: each verdict is given once, and each judge has its place among them. */

@@ -119,7 +119,7 @@ function firstStop(all: readonly Moment[], rule: RuleId, warning: Warning, sheet
 }
 
 function findingOf(moment: Moment, activity: Activity, rule: RuleId, sheet: LimitsSheet): Finding<RuleId> | null {
-  return findingsAt(moment, activity, sheet).find((finding) => finding.rule === rule) ?? null
+  return findingsAt(moment, activity, sheet, rule)[0] ?? null
 }
 
 /** What is taken as said when the first look of a day is taken: the answers as they are, no warning yet, the alerts that the morning told. */

@@ -47,6 +47,17 @@ describe('quarters of an hour', () => {
     }
   })
 
+  it('have of one rule what all of them together say of it', () => {
+    const rules = new Set(all.flatMap((moment) => findingsAt(moment, 'lay', commonPractice).map(({ rule }) => rule)))
+    for (const moment of all) {
+      for (const rule of rules) {
+        const own = findingsAt(moment, 'lay', commonPractice).filter((finding) => finding.rule === rule)
+        expect(findingsAt(moment, 'lay', commonPractice, rule)).toEqual(own)
+      }
+    }
+    expect(rules.size).toBeGreaterThan(3)
+  })
+
   it('have the outcome that `decide` gives of weather and people at that instant, where nothing is left to be read', () => {
     let compared = 0
     for (const moment of all) {
