@@ -11,7 +11,7 @@ export interface Metrics extends Counted {
 }
 
 /** The library that counts is eighty files, and no answer needs it: it is loaded when a start is over, or when somebody looks. */
-const loadAfterMs = 3000
+const loadAfterMs = 10_000
 
 const routes: Readonly<Record<string, string>> = {
   '/': 'page',

@@ -19,7 +19,6 @@ import { probeList, probeOpen, probePhoto, probeStep } from './probe.js'
 import { punchAdd, punchList, punchStep } from './punch.js'
 import { role } from './role.js'
 import { seal } from './seal.js'
-import { sheets } from './sheets.js'
 import { siteNew, siteSet, siteShow } from './site.js'
 import { spray } from './spray.js'
 import { start } from './start.js'
@@ -67,6 +66,9 @@ export const siteCommands = {
   undo,
   correct
 } as const satisfies { readonly [A in Asked]?: SiteCommand<A> }
+
+/** A roof is laid out by fifty files that nothing else needs: they are loaded with the first one. */
+const sheets: FreeCommand<'sheets'> = async (said, beside) => (await import('./sheets.js')).sheets(said, beside)
 
 export const freeCommands = { strip, sheets, 'site new': siteNew, start, role, help, me } as const satisfies {
   readonly [A in Asked]?: FreeCommand<A>
