@@ -78,6 +78,9 @@ describe('calls of the bot', () => {
   })
 
   it('uploads in three steps, and the file is of use a moment later', async () => {
+    // Long enough that the looks before it come before it on a busy machine too.
+    await app.close()
+    app = await startRoom({ timing: { fileMs: 400 } })
     const bytes = Buffer.from('89504e470d0a1a0a', 'hex')
     const place = (await app.api('files.getUploadURLExternal', { filename: 'sky.png', length: String(bytes.length), alt_txt: 'Sky' })).body
     const form = new FormData()
@@ -95,6 +98,9 @@ describe('calls of the bot', () => {
   })
 
   it('shares a file in a channel later, with its message', async () => {
+    // Long enough that the looks before it come before it on a busy machine too.
+    await app.close()
+    app = await startRoom({ timing: { fileMs: 400 } })
     const place = (await app.api('files.getUploadURLExternal', { filename: 'day.csv', length: '3' })).body
     await fetch(place.upload_url, { method: 'POST', body: 'a,b' })
     await app.api('files.completeUploadExternal', { files: [{ id: place.file_id }], channel_id: demo, initial_comment: 'The day' })
