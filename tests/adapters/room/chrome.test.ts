@@ -105,8 +105,11 @@ it('shows a picture large: the words for it stay, keys and buttons change its si
   await dialog.getByRole('button', { name: 'Larger' }).click()
   expect(await width()).toBeCloseTo(first * 2.25, 0)
   await dialog.getByRole('button', { name: 'Smaller' }).click()
+  expect(await width()).toBeCloseTo(first * 1.5, 0)
+  // All of it is seen then: a square is as wide as the frame is high.
   await dialog.getByRole('button', { name: 'Fit' }).click()
-  expect(await width()).toBeCloseTo(first, 0)
+  const frame = dialog.getByRole('group', { name: 'Picture' })
+  expect(await width()).toBeCloseTo(await frame.evaluate((node) => node.clientHeight), 0)
   await page.keyboard.press('Escape')
   await dialog.waitFor({ state: 'hidden' })
   expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Enlarge: day.png')

@@ -49,7 +49,7 @@ nav h2, .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden;
 #sites a:hover { border-color: var(--ink); }
 #sites a[aria-current] { border-color: var(--rule); background: var(--tint); font-weight: 700; box-shadow: inset .375rem 0 0 var(--rule); padding-left: 1rem; }
 .tag { display: inline-block; font-size: .8125rem; font-weight: 600; line-height: 1.3; border: 1px solid currentColor; border-radius: 3px; padding: 0 .375rem; color: var(--quiet); }
-.settings summary { min-height: 2.75rem; display: flex; align-items: center; gap: .5rem; cursor: pointer; font-weight: 700; list-style: none; }
+.settings summary { min-height: 2.75rem; display: flex; flex-wrap: wrap; align-items: center; gap: 0 .5rem; cursor: pointer; font-weight: 700; list-style: none; }
 .settings summary::before { content: '+'; width: 1em; text-align: center; }
 .settings[open] summary::before { content: '−'; }
 .settings summary::-webkit-details-marker { display: none; }
@@ -68,14 +68,15 @@ nav h2, .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden;
 #home-body { display: grid; gap: .5rem; padding-bottom: .5rem; }
 
 main { flex: 1; display: flex; flex-direction: column; min-height: 0; min-width: 0; }
-.site-head { display: grid; grid-template-columns: minmax(0, 1fr) auto; align-items: center; gap: 0 .75rem; position: sticky; top: 0; z-index: 1; background: var(--paper); padding: .5rem 1rem; border-bottom: 1px solid var(--line); }
+.site-head { display: grid; grid-template-columns: minmax(0, 1fr) auto auto; align-items: center; gap: 0 .75rem; position: sticky; top: 0; z-index: 1; background: var(--paper); padding: .5rem 1rem; border-bottom: 1px solid var(--line); }
 .site-head h2 { font-size: 1.1875rem; }
-.site-head p { grid-column: 1; }
-.site-head button { grid-area: 1 / 2 / 3 / 3; max-width: 9.5rem; min-height: 2.75rem; padding: .25rem .75rem; font-size: .9375rem; line-height: 1.25; }
+.site-head p { grid-area: 2 / 1 / 3 / 3; line-height: 1.3; }
+.to-home { grid-area: 2 / 3; justify-self: end; display: inline-flex; align-items: center; min-height: 2.75rem; font-weight: 600; }
+.site-head button { grid-area: 1 / 2 / 2 / 4; justify-self: end; min-height: 2.75rem; padding: .25rem .75rem; font-size: .9375rem; line-height: 1.25; }
 #log { flex: 1; padding: .5rem 1rem 1rem; }
 .day { padding: .75rem 0 0; font-weight: 700; color: var(--quiet); }
 .none { padding: 1rem 0; }
-.message { scroll-margin-top: 5rem; display: grid; grid-template-columns: 100%; gap: .25rem; padding: .75rem 0 .375rem; border-bottom: 1px solid var(--line); }
+.message { scroll-margin-top: 7.5rem; display: grid; grid-template-columns: 100%; gap: .25rem; padding: .75rem 0 .375rem; border-bottom: 1px solid var(--line); }
 .message > header { display: flex; flex-wrap: wrap; gap: .125rem .625rem; align-items: baseline; }
 .who { font-weight: 700; }
 .message > header time { color: var(--quiet); font-variant-numeric: tabular-nums; }
@@ -139,9 +140,9 @@ dialog .trouble { border-radius: 4px; }
 .dialog-head { display: grid; grid-template-columns: minmax(0, 1fr) auto; align-items: start; gap: .25rem .75rem; }
 .dialog-head h2 { margin: .375rem 0 0; }
 .zoom-tools { display: flex; flex-wrap: wrap; gap: .5rem; }
-.zoom-tools button { padding-inline: .75rem; }
+.zoom-tools button { min-width: 3.5rem; }
 .frame { flex: 1; min-height: 0; overflow: auto; border: 2px solid var(--line); border-radius: 6px; background: var(--sheet); touch-action: pan-x pan-y pinch-zoom; }
-.frame img { max-width: none; width: 100%; border: 0; border-radius: 0; cursor: zoom-in; }
+.frame img { max-width: none; width: 100%; margin: 0 auto; border: 0; border-radius: 0; cursor: zoom-in; }
 
 #whatif { width: min(52rem, calc(100vw - 1.5rem)); }
 #whatif h2 { margin-bottom: 0; }
@@ -170,12 +171,13 @@ dialog .trouble { border-radius: 4px; }
   main { height: 100dvh; }
   #log { overflow-y: auto; min-height: 0; padding-inline: 1.5rem; }
   .site-head, .composer { padding-inline: 1.5rem; }
-  .site-head button { max-width: none; }
+  .site-head button { grid-row: 1 / span 2; }
+  .to-home { display: none; }
   .message { scroll-margin-top: 0; grid-template-columns: 8.5rem minmax(0, 46rem); column-gap: 1rem; }
-  .message > header { display: grid; align-content: start; justify-items: start; }
+  .message > header { grid-row: 1 / span 3; display: grid; align-content: start; justify-items: start; }
   .message > footer, .message > .replies { grid-column: 2; }
   .replies .message { grid-template-columns: minmax(0, 1fr); }
-  .replies .message > header { display: flex; }
+  .replies .message > header { display: flex; grid-row: auto; }
   .replies .message > footer { grid-column: 1; }
   .fields { grid-template-columns: 1fr 1fr; }
   .write { max-width: 56rem; grid-template: 'photo text send' auto / auto 1fr auto; }

@@ -123,6 +123,7 @@ ${meta('room-shortcuts', JSON.stringify(shortcuts))}
     <h2 id="site-title"></h2>
     ${supposes ? `<button type="button" id="whatif-open" hidden ${pen.text('whatIf')}</button>` : ''}
     <p id="site-note" class="quiet"></p>
+    <a id="to-home" class="to-home" href="#home-toggle" ${pen.text('home')}</a>
   </header>
   <div id="log" role="log" aria-live="off" ${pen.label('messages')} tabindex="0"></div>
   <p id="news" class="unseen" role="status"></p>

@@ -40,11 +40,14 @@ export function showMessages(list, first) {
 // Who scrolls by hand away from the end is reading; new messages then leave the page where it is.
 let follow = true
 let left = -1
-document.addEventListener('scroll', () => {
+document.addEventListener('scroll', ({ target }) => {
   const room = scroller()
+  if ((target === document ? document.scrollingElement : target) !== room) return
   // Where we ourselves left it is no one's doing but ours.
   if (Math.abs(room.scrollTop - left) > 2) follow = room.scrollHeight - room.scrollTop - room.clientHeight < 80
 }, { capture: true, passive: true })
+
+window.addEventListener('resize', () => follow && toEnd())
 
 /** On a phone the page itself scrolls, so that the log has all of the screen. */
 function scroller() {

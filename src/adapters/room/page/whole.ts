@@ -172,14 +172,26 @@ byId('home-toggle').addEventListener('click', () => {
   openHome(open)
   if (open) void askHome()
 })
+// On a phone the home is far above the newest message.
+byId('to-home').addEventListener('click', (event) => {
+  event.preventDefault()
+  openHome(true)
+  void askHome()
+  byId('home-toggle').focus()
+  byId('home-toggle').scrollIntoView({ block: 'start' })
+})
 whenReplying(reply)
 
 paint()
 const { sites } = await get('/room/sites', {}).catch(() => ({ sites: [] }))
 if (!sites.includes(here.site)) choose('site', sites[0] ?? '')
 settings()
-openHome(wide.matches)
-byId('settings').open = wide.matches
+function unfold() {
+  openHome(wide.matches)
+  byId('settings').open = wide.matches
+}
+unfold()
+wide.addEventListener('change', unfold)
 if (here.badTime) trouble(t('badTime'))
 void follow()
 void askHome()

@@ -4,7 +4,7 @@ export const en = {
   skip: 'Skip to the message box',
   brand: 'local room: all of it runs on this computer',
   sites: 'Sites',
-  settings: 'Page settings',
+  settings: 'Settings',
   youAre: 'You are',
   crew: 'Crew',
   supervisor: 'Supervisor',
