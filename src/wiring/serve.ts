@@ -100,7 +100,9 @@ async function openRoom(running: Running): Promise<InChat> {
   const listening = await listen(loopback, config.PORT, handlers, (error) => report(running, error))
   base = listening.base
   const places: Places = { siteOfChannel: (workspace, channel) => siteOfRoom(running, workspace, channel) }
-  const talk = measuredTalk(createTalk(ports, places), running.metrics)
+  // Here a site has its channel by its name too: a new site must not take it for a free one.
+  const inRoom = { ...ports, store: { ...ports.store, siteOfChannel: places.siteOfChannel } }
+  const talk = measuredTalk(createTalk(inRoom, places), running.metrics)
   slack = await createSlack({
     mode: { kind: 'http', signingSecret: secret, botToken },
     apiUrl: `${base}/api/`,

@@ -50,7 +50,7 @@ interface Visitor {
 async function visit(user: string, lang: RoomLang, width: number, colorScheme: 'light' | 'dark'): Promise<Visitor> {
   const context = await browser.newContext({ viewport: { width, height: 800 }, colorScheme, timezoneId: 'Europe/Berlin' })
   const page = await context.newPage()
-  page.setDefaultTimeout(10_000)
+  page.setDefaultTimeout(20_000)
   const words = roomWords[lang]
   const back = () => page.goto(`${serving.base}/?site=demo&user=${user}&lang=${lang}`)
   await back()
@@ -165,7 +165,7 @@ it('a day of the crew, in Spanish', async () => {
   await answer('Colocado 42 m²')
   await look('end')
   await page.context().close()
-}, 60_000)
+}, 90_000)
 
 it('a day of the supervisor, in English', async () => {
   await until('2026-05-05T03:30:05Z')
@@ -182,7 +182,21 @@ it('a day of the supervisor, in English', async () => {
       .catch(() => {})
   )
   await say('/seamhand start')
+  const form = page.getByRole('dialog')
+  await form.getByLabel(talk.fields.siteName).fill('north')
+  await form.getByLabel(talk.fields.latLon).fill('somewhere')
+  await form.getByLabel(talk.fields.zone).fill('Europe/Oslo')
+  await form.getByRole('button', { name: talk.send }).click()
+  await form.locator('[aria-invalid=true]').waitFor()
   await look('start')
+  await form.getByLabel(talk.fields.latLon).fill('59.9, 10.7')
+  await form.getByRole('button', { name: talk.send }).click()
+  await page.getByRole('navigation', { name: 'Sites' }).getByRole('link', { name: 'north' }).waitFor()
+  await answer('north')
+  await look('started')
+  // The new site has a channel of its own, and not that of the site it was made in.
+  await say('probe list')
+  await answer('void 2')
   await say('/spray override the tent stands over the whole area')
   await answer(/override|goes ahead/i)
   await look('override')
@@ -197,7 +211,7 @@ it('a day of the supervisor, in English', async () => {
   const bytes = readFileSync(await download.path())
   expect(bytes.subarray(0, 5).toString()).toBe('%PDF-')
   await page.context().close()
-}, 60_000)
+}, 90_000)
 
 it('a day of the inspector, in French', async () => {
   const { page, log, say, answer, look } = await visit('inspector', 'fr', 380, 'dark')
@@ -225,4 +239,4 @@ it('a day of the inspector, in French', async () => {
   await page.getByRole('dialog').getByRole('heading', { name: words['whatIf-morning'] }).waitFor()
   await look('what-if')
   await page.context().close()
-}, 60_000)
+}, 90_000)
