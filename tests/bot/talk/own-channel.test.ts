@@ -17,8 +17,8 @@ async function begin(name: string, channel: string): Promise<void> {
   const pressed = await talking.talk.press(talking.delivery(part), 'form:start', '+|start')
   if (pressed.kind !== 'form') throw new Error(pressed.message.text)
   const { callback_id = '', private_metadata = '' } = pressed.view
-  const sent = await talking.talk.submit(talking.delivery(part), callback_id, private_metadata, { name, at: '59.9, 10.7', zone: 'Europe/Oslo' })
-  expect(sent.kind).toBe('message')
+  const values = { name, at: '59.9, 10.7', zone: 'Europe/Oslo', days: ['1'], posts: ['morning'] }
+  expect(await talking.talk.submit(talking.delivery(part), callback_id, private_metadata, values)).toMatchObject({ kind: 'message' })
 }
 
 it('a site begun by the form in another site’s channel leaves it that channel', async () => {
