@@ -18,6 +18,8 @@ export interface Ports {
   /** For those who chose none. */
   readonly lang: Lang
   readonly units: Units
+  /** The channel that a site has by its name alone; left out: it has none until one is set. */
+  readonly ownChannel?: (site: string) => string
   /** Logs a bug; the reference id that the person sees too. */
   readonly report: (error: unknown, context: Readonly<Record<string, string>>) => string
 }

@@ -101,7 +101,7 @@ async function openRoom(running: Running): Promise<InChat> {
   base = listening.base
   const places: Places = { siteOfChannel: (workspace, channel) => siteOfRoom(running, workspace, channel) }
   // Here a site has its channel by its name too: a new site must not take it for a free one.
-  const inRoom = { ...ports, store: { ...ports.store, siteOfChannel: places.siteOfChannel } }
+  const inRoom = { ...ports, ownChannel: channelIdOf, store: { ...ports.store, siteOfChannel: places.siteOfChannel } }
   const talk = measuredTalk(createTalk(inRoom, places), running.metrics)
   slack = await createSlack({
     mode: { kind: 'http', signingSecret: secret, botToken },

@@ -71,7 +71,7 @@ export async function makeSite({ name, lat, lon, zone, change }: SiteBegun, word
   const theirs = await takenChannel(change, key, ports.store)
   if (theirs !== null) return theirs
   const free = ask.site === null && (await takenChannel({ channel: ask.channel }, key, ports.store)) === null
-  const channel = free ? ask.channel : null
+  const channel = free ? ask.channel : (ports.ownChannel?.(name) ?? null)
   const base: SiteSettings = { ...defaultSettings, lang: ports.lang, units: ports.units, lat, lon, zone, channel, ...change }
   const taken = refuse('wrong-state', name, { label: 'site', state: 'exists' })
   if (!ask.log) return (await ports.store.view(key)) === null ? { base, logged: [] } : taken

@@ -54,7 +54,7 @@ export async function homeView(delivery: Delivery, how: { readonly lang: Lang; r
     if (look !== null) looks.push(look)
   }
   const shown = looks.sort((a, b) => needOf(b) - needOf(a) || (a.site < b.site ? -1 : 1)).slice(0, mostShown)
-  const reader = { workspace, how, acting: role !== 'inspector' }
+  const reader = { workspace, how, acting: role !== 'inspector', ownChannel: ports.ownChannel ?? (() => null) }
   const rest = [...looks.map(({ site }) => site), ...ordered.slice(mostJudged)].filter((name) => !shown.some(({ site }) => site === name))
   const more = rest.length + Math.max(0, names.length - mostRead)
   const named = rest.slice(0, mostNamed).map((name) => escapeText(name, 40))

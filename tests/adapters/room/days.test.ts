@@ -175,6 +175,7 @@ it('a day of the supervisor, in English', async () => {
   await log.getByRole('img').last().waitFor()
   await look('morning-post')
   await page.getByRole('region', { name: 'Home' }).getByRole('button', { name: talk.buttons.void }).first().waitFor()
+  expect(await page.getByRole('region', { name: 'Home' }).textContent()).not.toContain('no channel')
   await look('home', () =>
     page
       .getByRole('link', { name: 'Home' })
@@ -192,7 +193,7 @@ it('a day of the supervisor, in English', async () => {
   await form.getByLabel(talk.fields.latLon).fill('59.9, 10.7')
   await form.getByRole('button', { name: talk.send }).click()
   await page.getByRole('navigation', { name: 'Sites' }).getByRole('link', { name: 'north' }).waitFor()
-  await answer('north')
+  expect(await (await answer('Site north is set up')).textContent()).not.toContain('no channel')
   await look('started')
   // The new site has a channel of its own, and not that of the site it was made in.
   await say('probe list')

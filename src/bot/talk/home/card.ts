@@ -30,6 +30,8 @@ export interface Reader {
   readonly how: Pick<How, 'lang' | 'units'>
   /** False: an inspector, who gets no button that logs. */
   readonly acting: boolean
+  /** The channel of a site that none is set for. */
+  readonly ownChannel: (site: string) => string | null
 }
 
 /** A site on home: what can be done now and next, what stands open, and buttons for the next thing. */
@@ -83,10 +85,10 @@ function kitLines({ on }: Look, how: How, text: Text): readonly string[] {
   return standing.length > mostKits ? [...lines, text.frame.more(standing.length - mostKits)] : lines
 }
 
-function postLine({ site, on }: Look, { workspace }: Reader, how: How, text: Text): readonly string[] {
+function postLine({ site, on }: Look, { workspace, ownChannel }: Reader, how: How, text: Text): readonly string[] {
   const { settings, now } = on
   const { zone, days, posts, closed, channel } = settings
-  if (channel === null) return [text.home.noChannel]
+  if ((channel ?? ownChannel(site)) === null) return [text.home.noChannel]
   const slot = nextSlot(now, { workspace, name: site, zone, times: postTimes(settings), days, posts, closed }, postKinds)
   return slot === null ? [] : [text.home.nextPost(text.site.posts[slot.kind] ?? slot.kind, clock(slot.dueAt, now, how))]
 }
