@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { texts } from '../../../src/bot/text/index.js'
 import { counted, plural } from '../../../src/bot/text/plural.js'
@@ -119,6 +121,27 @@ describe('plural', () => {
       for (const words of [decision.toState(count), decision.toRead(count), decision.days(count), strip.pieces(count)])
         expect(words).toMatch(/^[\d.,\u202f]+ \S/u)
     }
+  })
+})
+
+describe('words of the trade', () => {
+  /** Other words for what has a word already, from our own list: common practice, no source. Typed words (usages) may be more. */
+  const others = {
+    es: [/\bsondear/i, /\bcoches?\b/i, /\bfallas? pasadas?\b/i, /prueba de rociado/i],
+    fr: [/\brelevés?(?! \[)/i, /garde incendie/i, /feuilles? libres?/i, /pellicule/i, /\bgens\b/i, /fenêtre/i, /câble plus court/i]
+  } as const
+
+  it.each(['es', 'fr'] as const)('%s calls one thing by one word', (lang) => {
+    const spoken = said(texts[lang]).filter(([path]) => !/^\.(usages|guide|takeoff|install|cautions)/.test(path) && !/pieds?/.test(path))
+    const found = spoken.filter(([, words]) => others[lang].some((other) => other.test(words)) && !/pieds? de relevés/.test(words))
+    expect(found).toEqual([])
+  })
+
+  it('are counted by the rules of the language, never by hand', () => {
+    const folder = join(import.meta.dirname, '../../../src/bot')
+    const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.startsWith('text') && name.endsWith('.ts'))
+    expect(files.length).toBeGreaterThan(50)
+    expect(files.filter((name) => /[!=]== 1 \?|> 1 \?/.test(readFileSync(join(folder, name), 'utf8')))).toEqual([])
   })
 })
 

@@ -119,7 +119,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
   site: {
     title: (name) => `site ${name}`,
     sites: 'sites',
-    none: 'no sites yet: site new NAME at LAT,LON zone ZONE',
+    none: 'no sites yet: start NAME at LAT,LON zone ZONE',
     keys: {
       place: 'place',
       zone: 'time zone',

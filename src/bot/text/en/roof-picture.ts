@@ -1,9 +1,9 @@
-import { counted } from '../plural.js'
+import { counted, plural } from '../plural.js'
 import type { Text } from '../text.js'
 
 export const roofPicture: Text['roofPicture'] = {
   title: (site) => `Roof of ${site}`,
-  stripTitle: (sheets) => (sheets === 1 ? 'Cover strip' : `Cover strip over ${sheets} sheets`),
+  stripTitle: (sheets) => plural('en', sheets, { one: 'Cover strip', other: `Cover strip over ${sheets} sheets` }),
   size: (width, depth) => `${width} × ${depth}`,
   courses: (count, along) => `${many(count, 'course', 'courses')} along ${along}`,
   lowSide: 'low side',

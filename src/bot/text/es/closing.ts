@@ -71,7 +71,7 @@ export const closing: ClosingWords = {
     title: 'lista de pendientes',
     item: (number, text) => `${number}: ${text}`,
     states: { open: 'pendiente', done: 'hecho' },
-    counts: (open, done) => `${open} por hacer · ${done} hechos`,
+    counts: (open, done) => `${open} por hacer · ${counted('es', done, { one: 'hecho', many: 'de hechos', other: 'hechos' })}`,
     empty: 'sin pendientes'
   },
   photo: {

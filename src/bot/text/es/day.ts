@@ -24,12 +24,12 @@ export const day: Text['day'] = {
   reminders: [
     'Bordes, huecos y claraboyas protegidos, accesos y puntos de anclaje revisados.',
     'Permiso de trabajo en caliente firmado, extintor y vigilante de fuego nombrados.',
-    'Tomas de aire a sotavento localizadas, cerradas o tapadas; personas y coches de abajo apartados.',
+    'Tomas de aire a sotavento localizadas, cerradas o tapadas; personas y vehículos de abajo apartados.',
     'Isocianatos: guantes, ojos, piel y respiración protegidos como dice la ficha de seguridad.',
     'Mandan las normas locales y el plan de la obra.'
   ],
   record: (date) => `registro del día, ${date}`,
   entries: (count) => counted('es', count, { one: 'anotación', other: 'anotaciones' }),
   crew: (gangs) =>
-    `Según los ritmos de la hoja de límites, ${counted('es', gangs, { one: 'cuadrilla', many: 'de cuadrillas', other: 'cuadrillas' })}: ponga ahí los suyos.`
+    `Según los ritmos de la hoja de límites, ${counted('es', gangs, { one: 'cuadrilla', many: 'de cuadrillas', other: 'cuadrillas' })}: poner ahí los propios.`
 }

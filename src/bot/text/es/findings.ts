@@ -126,8 +126,8 @@ export const findings: Readonly<Record<Exclude<FindingId, ClosingCheck>, Finding
   'strip-gap': { name: 'hueco', is: { go: 'hueco', caution: 'hueco', unknown: 'hueco: sin dato', 'no-go': 'los extremos se montan' } },
   'coupon-width': measured('ancho de soldadura'),
   'open-voids': {
-    name: 'fallas sin pasar',
-    is: { go: 'todas las fallas pasadas', caution: 'fallas', unknown: 'fallas: sin dato', 'no-go': 'fallas sin pasar' }
+    name: 'fallas pendientes',
+    is: { go: 'ninguna falla pendiente', caution: 'fallas', unknown: 'fallas: sin dato', 'no-go': 'fallas pendientes' }
   },
   'test-spray': {
     name: 'prueba de espuma',

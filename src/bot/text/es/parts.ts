@@ -1,4 +1,4 @@
-import { counted } from '../plural.js'
+import { counted, plural } from '../plural.js'
 import type { Text } from '../text.js'
 
 export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | 'laid' | 'site' | 'person' | 'help'> = {
@@ -62,9 +62,9 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
   probe: {
     closeArea: 'cerrar la zona',
     noVoids: 'sin fallas',
-    states: { open: 'abierta', repaired: 'reparada, repasar con punzón', passed: 'pasada' },
+    states: { open: 'abierta', repaired: 'reparada, repasar con punzón', passed: 'resuelta' },
     counts: (open, repaired, passed) =>
-      `${counted('es', open, { one: 'abierta', many: 'de abiertas', other: 'abiertas' })} · ${repaired} por repasar · ${counted('es', passed, { one: 'pasada', many: 'de pasadas', other: 'pasadas' })}`,
+      `${counted('es', open, { one: 'abierta', many: 'de abiertas', other: 'abiertas' })} · ${repaired} por repasar · ${counted('es', passed, { one: 'resuelta', many: 'de resueltas', other: 'resueltas' })}`,
     number: (n) => `falla ${n}`,
     course: (n) => `hilera ${n}`,
     on: { lap: 'traslape lateral', end: 'junta a tope', strip: 'tira cubrejunta', patch: 'parche' },
@@ -120,7 +120,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
   site: {
     title: (name) => `obra ${name}`,
     sites: 'obras',
-    none: 'sin obras todavía: site new NOMBRE at LAT,LON zone ZONA',
+    none: 'sin obras todavía: empezar NOMBRE a LAT,LON zona ZONA',
     keys: {
       place: 'lugar',
       zone: 'zona horaria',
@@ -156,7 +156,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     me: 'sus ajustes',
     asSite: 'como la obra',
     summary: 'resumen cada mañana, un mensaje para todas las obras',
-    undone: (ids, count) => `${count === 1 ? 'deshecho' : 'deshechos'}: ${ids}`,
+    undone: (ids, count) => `${plural('es', count, { one: 'deshecho', other: 'deshechos' })}: ${ids}`,
     nothingUndone: 'nada que deshacer',
     corrected: (id) => `corregido: ${id}`
   },

@@ -21,7 +21,7 @@ export const posts: Pick<Text, 'posts'> = {
     boxNow: 'a la caja caliente ahora',
     wrapUp: (site, date) => `cierre del día, ${site}, ${date}`,
     open: (count) => `${count} sin cerrar`,
-    nothingOpen: 'nada queda abierto',
+    nothingOpen: 'no queda nada abierto',
     nothingLaid: 'hoy no se colocó nada',
     tonight: (list) => `Esta noche: ${list}`,
     rainAmount: (amount) => `lluvia ${amount}`,

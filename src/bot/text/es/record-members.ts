@@ -77,7 +77,7 @@ export const members: RecordWords['members'] = {
   distanceM: 'distancia',
   lengthMm: 'largo',
   causes: 'causas',
-  cooled: 'frío al sondear',
+  cooled: 'frío al repasar',
   files: 'fotos',
   areaM2: 'superficie',
   sheets: 'láminas',

@@ -1,5 +1,8 @@
+import { counted } from '../plural.js'
 import type { RecordWords } from '../record-words.js'
 import { codes, members } from './record-members.js'
+
+const ofOpen = { one: 'abierta', many: 'de abiertas', other: 'abiertas' }
 
 export const record: RecordWords = {
   title: (site) => `Registro del día, ${site}`,
@@ -86,8 +89,10 @@ export const record: RecordWords = {
   no: 'no',
   nothing: 'No se anotó nada.',
   pageWords: ['página', 'de'],
-  coupons: (passed, failed, unjudged) => `${passed} pasan, ${failed} rechazadas, ${unjudged} sin juzgar`,
-  voids: (opened, open, again, passed) => `${opened} abiertas hoy · de todas: ${open} abiertas, ${again} por sondear otra vez, ${passed} pasan`,
+  coupons: (passed, failed, unjudged) =>
+    `${counted('es', passed, { one: 'buena', many: 'de buenas', other: 'buenas' })}, ${counted('es', failed, { one: 'fallida', many: 'de fallidas', other: 'fallidas' })}, ${unjudged} sin juzgar`,
+  voids: (opened, open, again, passed) =>
+    `hoy ${counted('es', opened, ofOpen)} · de todas: ${counted('es', open, ofOpen)}, ${again} por repasar, ${counted('es', passed, { one: 'resuelta', many: 'de resueltas', other: 'resueltas' })}`,
   undone: (entry) => `anulada por ${entry}`,
   corrected: (entry) => `corregida por ${entry}`,
   loggedAt: (time) => `anotada ${time}`,

@@ -1,9 +1,9 @@
-import { counted } from '../plural.js'
+import { counted, plural } from '../plural.js'
 import type { Text } from '../text.js'
 
 export const roofPicture: Text['roofPicture'] = {
   title: (site) => `Techo de ${site}`,
-  stripTitle: (sheets) => (sheets === 1 ? 'Tira cubrejunta' : `Tira cubrejunta sobre ${sheets} láminas`),
+  stripTitle: (sheets) => plural('es', sheets, { one: 'Tira cubrejunta', other: `Tira cubrejunta sobre ${sheets} láminas` }),
   size: (width, depth) => `${width} × ${depth}`,
   courses: (count, along) => `${many(count, 'hilera', 'hileras')} según ${along}`,
   lowSide: 'lado bajo',

@@ -70,8 +70,8 @@ export const closing: ClosingWords = {
   punch: {
     title: 'réserves',
     item: (number, text) => `${number} : ${text}`,
-    states: { open: 'à faire', done: 'fait' },
-    counts: (open, done) => `${open} à faire · ${done} faites`,
+    states: { open: 'à lever', done: 'levée' },
+    counts: (open, done) => `${open} à lever · ${counted('fr', done, { one: 'levée', many: 'de levées', other: 'levées' })}`,
     empty: 'aucune réserve'
   },
   photo: {

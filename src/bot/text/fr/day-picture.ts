@@ -2,7 +2,7 @@ import type { Text } from '../text.js'
 
 export const dayPicture: Text['dayPicture'] = {
   inventedWeek: 'semaine inventée',
-  activities: { spray: 'pulvér.', lay: 'poser', weld: 'souder', people: 'gens' },
+  activities: { spray: 'pulvér.', lay: 'poser', weld: 'souder', people: 'pers.' },
   lines: { airC: 'air', dewPointC: 'rosée', substrateC: 'support', windKmh: 'vent', gustKmh: 'rafale' },
   rain: 'pluie',
   chance: 'risque',

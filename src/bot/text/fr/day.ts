@@ -24,7 +24,7 @@ export const day: Text['day'] = {
   reminders: [
     'Rives, ouvertures et lanterneaux protégés, accès et points d’ancrage vérifiés.',
     'Permis de feu signé, extincteur et surveillant désignés.',
-    'Prises d’air sous le vent repérées, fermées ou masquées ; personnes et voitures en bas éloignées.',
+    'Prises d’air sous le vent repérées, fermées ou masquées ; personnes et véhicules en bas éloignés.',
     'Isocyanates : gants, yeux, peau et respiration protégés selon la fiche de sécurité.',
     'Les règles locales et le plan du chantier passent avant.'
   ],

@@ -3,7 +3,7 @@ import type { Text } from '../text.js'
 
 export const decision: Pick<Text, 'decision'> = {
   decision: {
-    takeReading: 'faire un relevé',
+    takeReading: 'prendre une mesure',
     group: (name, said) => `${name} : ${said}`,
     toState: (count) => counted('fr', count, { one: 'à déclarer', other: 'à déclarer' }),
     toRead: (count) => counted('fr', count, { one: 'mesure à prendre', many: 'de mesures à prendre', other: 'mesures à prendre' }),
@@ -20,7 +20,7 @@ export const decision: Pick<Text, 'decision'> = {
     toSayStill: (words) => `reste à dire : ${words}`,
     changes: (at) => `peut changer vers ${at}`,
     closeUp: 'La pluie arrive : fermer maintenant.',
-    overridden: (reason) => `Un chef de chantier passe outre à la décision, c’est noté au journal : ${reason}`,
+    overridden: (reason) => `Un chef de chantier passe outre à la décision, c’est noté au registre : ${reason}`,
     numbers: {
       airC: 'air',
       rhPct: 'humidité',

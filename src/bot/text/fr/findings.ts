@@ -135,11 +135,11 @@ export const findings: Readonly<Record<Exclude<FindingId, ClosingCheck>, Finding
   },
   heat: {
     name: 'indice de chaleur',
-    is: { go: 'indice de chaleur', caution: 'chaleur', unknown: 'chaleur : pas de donnée', 'no-go': 'trop chaud pour les gens' }
+    is: { go: 'indice de chaleur', caution: 'chaleur', unknown: 'chaleur : pas de donnée', 'no-go': 'trop chaud pour les personnes' }
   },
   cold: {
     name: 'température ressentie',
-    is: { go: 'température ressentie', caution: 'froid', unknown: 'froid : pas de donnée', 'no-go': 'trop froid pour les gens' }
+    is: { go: 'température ressentie', caution: 'froid', unknown: 'froid : pas de donnée', 'no-go': 'trop froid pour les personnes' }
   },
   ice: {
     name: 'température de surface',

@@ -5,11 +5,11 @@ const local = 'Les règles locales et les gens du métier agréés passent d’a
 export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'groups' | 'commands' | 'cautions' | 'frame'> = {
   outcomes: { go: 'ON Y VA', caution: 'PRUDENCE', unknown: 'INCONNU', 'no-go': 'ON N’Y VA PAS' },
   outcomesWithin: { go: 'on y va', caution: 'prudence', unknown: 'inconnu', 'no-go': 'on n’y va pas' },
-  activities: { spray: 'pulvériser', lay: 'poser des feuilles', weld: 'souder', people: 'gens sur le toit' },
-  groups: { conditions: 'météo et surfaces', checklist: 'vérifications', people: 'gens' },
+  activities: { spray: 'pulvériser', lay: 'poser des feuilles', weld: 'souder', people: 'personnes sur le toit' },
+  groups: { conditions: 'météo et surfaces', checklist: 'vérifications', people: 'personnes' },
   commands: {
     spray: 'peut-on pulvériser ? Avec mesures et vérifications',
-    air: 'noter air et vent : pose des feuilles, gens sur le toit',
+    air: 'noter air et vent : pose des feuilles, personnes sur le toit',
     weld: 'peut-on souder ? Éprouvettes, changements, validation',
     strip: 'bande de recouvrement : longueur, soudure utile, mètres',
     sheets: 'calepinage',
@@ -29,7 +29,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     help: 'cette liste, ou une commande',
     me: 'votre langue et vos unités',
     undo: 'annuler ce que vous avez noté depuis moins de 10 min',
-    correct: 'mettre d’autres valeurs à la place d’une note : les deux restent au relevé'
+    correct: 'mettre d’autres valeurs à la place d’une note : les deux restent au registre'
   },
   cautions: {
     isocyanates: `Isocyanates : gants, yeux, protection respiratoire, tenir les autres à l’écart. ${local}`,

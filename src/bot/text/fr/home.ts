@@ -1,9 +1,9 @@
 import type { HomeWords } from '../home-words.js'
 
 export const home: HomeWords = {
-  windowNow: (window) => `pour pulvériser : ${window}, ouverte maintenant`,
-  windowNext: (window) => `prochaine fenêtre pour pulvériser : ${window}`,
-  noWindow: 'plus de fenêtre pour pulvériser aujourd’hui',
+  windowNow: (window) => `pour pulvériser : ${window}, créneau ouvert`,
+  windowNext: (window) => `prochain créneau pour pulvériser : ${window}`,
+  noWindow: 'plus de créneau pour pulvériser aujourd’hui',
   kitReady: 'prête',
   nextPost: (kind, at) => `prochain message : ${kind}, ${at}`,
   noChannel: 'pas de messages : le chantier n’a pas de canal',

@@ -1,4 +1,4 @@
-import { counted } from '../plural.js'
+import { counted, plural } from '../plural.js'
 import type { Text } from '../text.js'
 
 export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | 'laid' | 'site' | 'person' | 'help'> = {
@@ -69,7 +69,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     course: (n) => `rang ${n}`,
     on: { lap: 'recouvrement longitudinal', end: 'joint d’about', strip: 'bande de recouvrement', patch: 'pièce de renfort' },
     causes: {
-      film: 'pellicule',
+      film: 'film',
       parted: 'faces décollées',
       scorched: 'brûlé',
       glossy: 'brillant',
@@ -120,7 +120,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
   site: {
     title: (name) => `chantier ${name}`,
     sites: 'chantiers',
-    none: 'pas encore de chantier : site new NOM at LAT,LON zone FUSEAU',
+    none: 'pas encore de chantier : commencer NOM à LAT,LON fuseau ZONE',
     keys: {
       place: 'lieu',
       zone: 'fuseau horaire',
@@ -156,7 +156,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     me: 'vos réglages',
     asSite: 'comme le chantier',
     summary: 'résumé chaque matin, un message pour tous les chantiers',
-    undone: (ids, count) => `${count === 1 ? 'annulé' : 'annulés'} : ${ids}`,
+    undone: (ids, count) => `${plural('fr', count, { one: 'annulé', other: 'annulés' })} : ${ids}`,
     nothingUndone: 'rien à annuler',
     corrected: (id) => `corrigé : ${id}`
   },

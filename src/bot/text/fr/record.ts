@@ -1,5 +1,8 @@
+import { counted } from '../plural.js'
 import type { RecordWords } from '../record-words.js'
 import { codes, members } from './record-members.js'
+
+const ofOpen = { one: 'ouvert', many: 'd’ouverts', other: 'ouverts' }
 
 export const record: RecordWords = {
   title: (site) => `Registre du jour, ${site}`,
@@ -8,7 +11,7 @@ export const record: RecordWords = {
     stillOpen: 'Ce qui reste ouvert en fin de journée',
     summary: 'Résumé',
     forecast: 'Temps prévu',
-    said: 'Relevés et déclarations',
+    said: 'Mesures et déclarations',
     decisions: 'Décisions et dérogations',
     kits: 'Trousses et mousse',
     welds: 'Soudeuses et éprouvettes',
@@ -60,7 +63,7 @@ export const record: RecordWords = {
     days: 'Jours'
   },
   types: {
-    reading: 'relevé',
+    reading: 'mesure',
     statement: 'déclaration',
     kit: 'trousse',
     coupon: 'éprouvette',
@@ -86,8 +89,10 @@ export const record: RecordWords = {
   no: 'non',
   nothing: 'Rien n’a été inscrit.',
   pageWords: ['page', 'sur'],
-  coupons: (passed, failed, unjudged) => `${passed} bonnes, ${failed} refusées, ${unjudged} non jugées`,
-  voids: (opened, open, again, passed) => `${opened} ouverts ce jour · en tout : ${open} ouverts, ${again} à sonder de nouveau, ${passed} bons`,
+  coupons: (passed, failed, unjudged) =>
+    `${counted('fr', passed, { one: 'réussie', many: 'de réussies', other: 'réussies' })}, ${counted('fr', failed, { one: 'ratée', many: 'de ratées', other: 'ratées' })}, ${counted('fr', unjudged, { one: 'pas jugée', many: 'de pas jugées', other: 'pas jugées' })}`,
+  voids: (opened, open, again, passed) =>
+    `ce jour ${counted('fr', opened, ofOpen)} · en tout : ${counted('fr', open, ofOpen)}, ${again} à sonder à nouveau, ${counted('fr', passed, { one: 'bon', many: 'de bons', other: 'bons' })}`,
   undone: (entry) => `annulée par ${entry}`,
   corrected: (entry) => `corrigée par ${entry}`,
   loggedAt: (time) => `inscrite ${time}`,
@@ -98,7 +103,7 @@ export const record: RecordWords = {
   proof: (anchor) =>
     `Chaque inscription porte le hash de la précédente. L’ancre ${anchor} répond de tout le registre jusqu’à elle : avec "verify --anchor ${anchor}", qui a le registre voit si quelque chose a été changé, retiré ou ajouté avant elle.`,
   deferral:
-    'Ce registre contient ce qui a été dit et relevé sur la toiture et ce que la fiche de limites en a fait. La fiche du fabricant, le concepteur, les règles locales et le professionnel habilité passent avant.',
+    'Ce registre contient ce qui a été dit et mesuré sur la toiture et ce que la fiche de limites en a fait. La fiche du fabricant, le concepteur, les règles locales et le professionnel habilité passent avant.',
   alt: (site, date, entries) =>
     `Registre du jour de ${site}, ${date} : ${entries} inscriptions, décisions, éprouvettes, défauts, surfaces et l’ancre du registre.`,
   altTable: (site, date, rows) => `Registre de ${site}, ${date}, en tableau : ${rows} lignes.`

@@ -1,9 +1,9 @@
-import { counted } from '../plural.js'
+import { counted, plural } from '../plural.js'
 import type { Text } from '../text.js'
 
 export const roofPicture: Text['roofPicture'] = {
   title: (site) => `Toiture de ${site}`,
-  stripTitle: (sheets) => (sheets === 1 ? 'Bande de recouvrement' : `Bande de recouvrement sur ${sheets} lés`),
+  stripTitle: (sheets) => plural('fr', sheets, { one: 'Bande de recouvrement', other: `Bande de recouvrement sur ${sheets} lés` }),
   size: (width, depth) => `${width} × ${depth}`,
   courses: (count, along) => `${many(count, 'rang', 'rangs')} selon ${along}`,
   lowSide: 'côté bas',

@@ -2,7 +2,7 @@ import { counted } from '../plural.js'
 import type { WeldWords } from '../weld-words.js'
 
 export const weld: WeldWords = {
-  metres: (cleared, onHold, released) => `soudé : ${cleared} admis, ${onHold} en attente, ${released} libérés`,
+  metres: (cleared, onHold, released) => `soudé : ${cleared} validés, ${onHold} en attente, ${released} libérés`,
   onHold: (metres) => `${metres} en attente`,
   newOnHold: (metres) => `dont ${metres} par ce message`,
   toRelease: 'pour libérer : tout sonder, découper jusqu’à deux bons, poser des pièces sur les coupes',
