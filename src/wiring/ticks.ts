@@ -1,5 +1,6 @@
 import { secondsSince } from '../adapters/http/metrics.js'
 import { channelIdOf } from '../adapters/room/index.js'
+import { openSpeakers } from '../adapters/speakers.js'
 import { cellOf } from '../adapters/weather/weather-store.js'
 import type { Chat } from '../bot/chat-ports.js'
 import { exported } from '../bot/papers/record/export.js'
@@ -38,6 +39,7 @@ async function oneTick(running: Running, chat: Chat, stopping: Readonly<Stopping
     ...ports,
     slots,
     looked,
+    speaker: openSpeakers,
     goOn: async () => {
       await new Promise((go) => setImmediate(go))
       return !stopping.is

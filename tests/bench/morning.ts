@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { readSheets } from '../../src/adapters/limits/files.js'
+import { openSpeakers } from '../../src/adapters/speakers.js'
 import { openSqlite } from '../../src/adapters/store/open-sqlite.js'
 import { outboxTable } from '../../src/adapters/store/outbox-table.js'
 import { createStore } from '../../src/adapters/store/store.js'
@@ -58,6 +59,7 @@ async function morningOf(count: number): Promise<Ran> {
       weather: weatherOfPlaces(),
       sheets: readSheets(null),
       slots: table,
+      speaker: openSpeakers,
       lang: 'en',
       units: 'metric',
       report: (error) => {
@@ -80,7 +82,7 @@ export async function benchMorning(count = 10_000): Promise<readonly BenchResult
   await morningOf(100)
   const tenth = await morningOf(count / 10)
   const { seconds, peakMiB } = await morningOf(count)
-  const peer = 'the bar alone; a forecast for each site; one process, one site after another; a transaction each (WAL, synchronous=FULL)'
+  const peer = 'the bar alone; a forecast for each site; one process, a thread beside it on two cores; a transaction each (WAL, synchronous=FULL)'
   const growth = seconds / tenth.seconds / 10
   const name = `morning run of ${count} sites, evaluated, written and queued`
   return [

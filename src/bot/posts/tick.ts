@@ -1,16 +1,12 @@
 import { type Instant, toIso } from '../../core/instant.js'
-import type { Json } from '../../core/log/entry.js'
 import { due, type Slot } from '../../core/schedule.js'
 import type { SiteKey, SiteSettings } from '../../core/site.js'
 import type { KeptSite, Slots } from '../chat-ports.js'
-import { toJson, toJsonObject } from '../json.js'
 import { drain } from '../outbox/drain.js'
 import type { DrainPorts } from '../outbox/drain-ports.js'
-import { type Sheets, type SiteView, StoreError } from '../ports.js'
 import { settingsOf } from '../session/session.js'
-import { type PostKind, postKinds, posts, postTimes } from './index.js'
-import { readSite, type WeatherOn, weatherOn } from './on-site.js'
-import type { Written } from './post.js'
+import { postKinds, postTimes } from './index.js'
+import { claimOf, manyTurns, queueTurns, type Turn } from './queue-turns.js'
 import { summarize } from './summary-tick.js'
 import { tellOfDead } from './tell-dead.js'
 import type { TickPorts } from './tick-ports.js'
@@ -31,12 +27,6 @@ interface Site {
   readonly seq: number
 }
 
-interface Turn extends Site {
-  readonly slot: Slot
-  readonly stale: boolean
-}
-
-const manyTurns = 50
 const always = async () => true
 
 /** One look at the clock: queues what is due at any site, once, and sends what is queued. Throws only where the store fails. */
@@ -50,12 +40,9 @@ export async function tick(now: Instant, ports: TickPorts): Promise<Ticked> {
   const sending = { ...ports.drain, channelOf: channels(sites, ports) }
   // Many turns take long to queue, and who queues them may not live to send: what is queued already goes first.
   const before = turns.length > manyTurns ? await drain(now, { ...sending, wait: null }) : null
-  const queued: string[] = []
   const goOn = ports.goOn ?? always
-  for (const turn of turns) {
-    if (!(await goOn())) break
-    if ((await queueOrReport(turn, now, ports)) && !turn.stale) queued.push(turn.slot.key)
-  }
+  const done = await queueTurns(turns, now, { ...ports, goOn })
+  const queued = done.filter(({ stale }) => !stale).map(({ slot }) => slot.key)
   const watched = await watchSites(now, sites, { ...ports, goOn, looked: ports.looked ?? null, clock: ports.drain.clock })
   const summed = await summarize(now, sites, ports)
   await tellOfDead(now, (workspace) => kept.find(({ key }) => key.workspace === workspace)?.key ?? null, ports)
@@ -99,45 +86,6 @@ async function unclaimed(turns: readonly Turn[], slots: Slots): Promise<readonly
     left.push(...own.filter((turn) => !taken.has(claimOf(turn))))
   }
   return left
-}
-
-function claimOf({ slot }: Turn): string {
-  return `post/${slot.key}`
-}
-
-/** A site that fails must not silence the others: its slot is tried again at the next tick. */
-async function queueOrReport(turn: Turn, now: Instant, ports: TickPorts): Promise<boolean> {
-  try {
-    return await queue(turn, now, ports)
-  } catch (error) {
-    if (error instanceof StoreError) throw error
-    ports.report(error, { site: turn.key.site, post: turn.slot.key })
-    return false
-  }
-}
-
-/** Evaluates, claims and queues in one transaction. False when another instance was quicker, or the site is gone. */
-async function queue(turn: Turn, now: Instant, ports: TickPorts): Promise<boolean> {
-  const { key, settings, slot, stale } = turn
-  const seen = stale ? null : await weatherOn(ports.weather, settings, now)
-  const appended = await ports.store.append(key, now, { key: claimOf(turn) }, async (view) => {
-    // A stale one is kept without words, so that it is noted once.
-    const written = seen === null ? null : await speak(turn, view, now, seen, ports.sheets)
-    const payload = written === null ? null : payloadOf(written)
-    const post = { key: slot.key, site: key.site, kind: slot.kind, channel: ports.channelOf(key, settings), dueAt: slot.dueAt, payload }
-    return { drafts: [], moved: [], keepsakes: [], posts: [post], reply: toJson({ key: slot.key, brief: written?.brief ?? null }) }
-  })
-  return appended?.kind === 'done'
-}
-
-/** As it is kept until it is sent. Papers stay as they are: whoever draws them reads them again. */
-function payloadOf({ papers, brief: _brief, ...words }: Written): Json {
-  return { ...toJsonObject(words), papers: papers as unknown as Json }
-}
-
-async function speak({ slot, key }: Turn, view: SiteView, now: Instant, seen: WeatherOn, sheets: Sheets): Promise<Written> {
-  const { wants, speak: say } = posts[slot.kind as PostKind]
-  return say(await readSite({ key, date: slot.date, now, ...seen, wants }, view, sheets))
 }
 
 /** The channel of a site as it is now, by workspace and site. */
