@@ -122,7 +122,7 @@ forEachDatabase((open) => {
       ...own.store,
       append: (...args) => {
         appended += 1
-        return appended === 9 ? Promise.reject(new StoreError('gone', 'it is gone')) : own.store.append(...args)
+        return appended === 9 ? Promise.reject(new StoreError('it is gone')) : own.store.append(...args)
       }
     }
     await expect(tick(due, { ...own, store: failing })).rejects.toThrow(StoreError)
