@@ -85,9 +85,13 @@ const spelledUnits = Object.entries(unitsOf)
 function unitBehind(text: string, from: number): string | null {
   const rest = text.slice(from).replace(/^[ \t\u00a0\u2009\u202f]{0,3}[°º˚]?[ \t\u00a0]{0,3}/, '')
   if (/^['’‘′]{2}/.test(rest)) return 'in'
-  const found = spelledUnits.find(
-    ([one]) => rest.toLowerCase().startsWith(one.toLowerCase()) && !(/[\p{L}\p{N}]$/u.test(one) && /^[\p{L}\p{M}]/u.test(rest.slice(one.length)))
-  )
+  const lower = rest.toLowerCase()
+  const found = spelledUnits.find(([one, name]) => {
+    if (!lower.startsWith(one.toLowerCase())) return false
+    // A unit ends where the word ends; only feet may have their inches right behind.
+    const ends = !/[\p{L}\p{N}]$/u.test(one) || !/^[\p{L}\p{M}\p{N}]/u.test(rest.slice(one.length))
+    return ends || (name === 'ft' && /^\d/.test(rest.slice(one.length)))
+  })
   return found?.[1] ?? null
 }
 
