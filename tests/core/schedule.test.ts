@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { due, firstInstantAt, isStale, type Scheduled } from '../../src/core/schedule.js'
+import { due, firstInstantAt, isStale, nextSlot, type Scheduled } from '../../src/core/schedule.js'
 import { iso } from '../support/instant.js'
 import { readTruth } from '../truth/rows.js'
 
@@ -130,5 +130,34 @@ describe('what is due', () => {
       expect(keys.size).toBeGreaterThanOrEqual(2)
       expect(keys.size).toBeLessThanOrEqual(4)
     }
+  })
+})
+
+describe('the next post', () => {
+  const site: Scheduled = {
+    workspace: 'local',
+    name: 'north',
+    zone: 'Europe/Berlin',
+    times: { evening: '17:00', morning: '02:30' },
+    days: [1, 2, 3, 4, 5],
+    posts: ['evening', 'morning'],
+    closed: false
+  }
+  const kinds = ['evening', 'morning']
+
+  test.each([
+    ['later today', '2026-05-04T08:00:00Z', 'evening', '2026-05-04T15:00:00Z'],
+    ['at its own instant: the one after', '2026-05-04T15:00:00Z', 'morning', '2026-05-05T00:30:00Z'],
+    ['over a weekend', '2026-05-08T15:00:00Z', 'morning', '2026-05-11T00:30:00Z'],
+    // Source: IANA time zone database: on 29 March 2026 the clocks of Berlin jump from 02:00 to 03:00, at 01:00 UTC.
+    ['in a gap of the clocks, the first instant after it', '2026-03-28T20:00:00Z', 'morning', '2026-03-29T01:00:00Z']
+  ])('%s', (name, now, kind, at) => {
+    const days = name.startsWith('in a gap') ? [7] : site.days
+    expect(nextSlot(iso(now), { ...site, days }, kinds)).toMatchObject({ kind, dueAt: iso(at) })
+  })
+
+  test('none of a closed site, of one without days, or of kinds that nobody wants', () => {
+    const now = iso('2026-05-04T08:00:00Z')
+    for (const part of [{ closed: true }, { days: [] }, { posts: [] }]) expect(nextSlot(now, { ...site, ...part }, kinds)).toBeNull()
   })
 })

@@ -124,6 +124,17 @@ describe('forms are filled with what is known', () => {
   })
 })
 
+describe('the form of the punch list', () => {
+  it.each(['flange loose', '3 pipes open', '1 done', 'list of drains', 'open corner'])(
+    'adds what was typed, whatever it looks like: %s',
+    async (text) => {
+      await say('punch first')
+      await send(await open('punch'), { text })
+      expect(await newest()).toMatchObject({ type: 'note', subject: 'punch:2', data: { text: expect.stringContaining(text) } })
+    }
+  )
+})
+
 describe('forms keep what is wrong at its field', () => {
   it.each<[FormId, FormValues, string]>([
     ['kit', { name: 'K7', iso: '24', resin: '240' }, 'resin'],
