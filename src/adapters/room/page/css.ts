@@ -49,6 +49,7 @@ nav h2, .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden;
 #sites a:hover { border-color: var(--ink); }
 #sites a[aria-current] { border-color: var(--rule); background: var(--tint); font-weight: 700; box-shadow: inset .375rem 0 0 var(--rule); padding-left: 1rem; }
 .tag { display: inline-block; font-size: .8125rem; font-weight: 600; line-height: 1.3; border: 1px solid currentColor; border-radius: 3px; padding: 0 .375rem; color: var(--quiet); }
+.settings { border-top: 1px solid var(--line); }
 .settings summary { min-height: 2.75rem; display: flex; flex-wrap: wrap; align-items: center; gap: 0 .5rem; cursor: pointer; font-weight: 700; list-style: none; }
 .settings summary::before { content: '+'; width: 1em; text-align: center; }
 .settings[open] summary::before { content: '−'; }
@@ -61,7 +62,6 @@ nav h2, .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden;
 .pick input:checked + span { border-color: var(--rule); background: var(--tint); font-weight: 700; }
 .pick input:checked + span::before { content: '✓'; margin-right: .375rem; }
 .pick input:focus-visible + span { outline: 3px solid var(--focus); outline-offset: 2px; }
-.home { border-top: 1px solid var(--line); }
 .home > h2 button { width: 100%; text-align: left; border: 0; background: none; padding: .5rem 0; font-weight: 700; }
 .home > h2 button::before { content: '+'; display: inline-block; width: 1em; text-align: center; margin-right: .5rem; }
 .home > h2 button[aria-expanded=true]::before { content: '−'; }

@@ -112,11 +112,11 @@ ${meta('room-shortcuts', JSON.stringify(shortcuts))}
 <div class="side">
   <header class="brand"><h1>Seamhand</h1><p class="quiet" ${pen.text('brand')}</p></header>
   <nav ${pen.label('sites')}><h2 ${pen.text('sites')}</h2><ul id="sites"></ul></nav>
-  ${settings(pen)}
   <section class="home" ${pen.label('home')}>
     <h2><button type="button" id="home-toggle" aria-expanded="true" aria-controls="home-body" ${pen.text('home')}</button></h2>
     <div id="home-body"><p class="quiet" ${pen.text('homeEmpty')}</p></div>
   </section>
+  ${settings(pen)}
 </div>
 <main>
   <header class="site-head">
