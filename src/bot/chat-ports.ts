@@ -24,7 +24,13 @@ export type Sent =
   /** Never to be sent as it is: channel gone, token revoked, blocks refused. */
   | { readonly kind: 'refused'; readonly code: string }
 
-export type Found = { readonly kind: 'found'; readonly ts: string } | { readonly kind: 'absent' } | { readonly kind: 'unreadable' }
+export type Found =
+  | { readonly kind: 'found'; readonly ts: string }
+  | { readonly kind: 'absent' }
+  /** The service gave no answer, or wants to be asked later: nothing is known yet. */
+  | { readonly kind: 'later'; readonly afterS: number }
+  /** A clear no: it never will be read. */
+  | { readonly kind: 'unreadable' }
 
 /** The chat service, as far as posts need it. Never throws for the service's failings. */
 export interface Chat {

@@ -12,7 +12,8 @@ export interface FakeChat extends Chat {
   readonly calls: string[]
   /** The next answers, in order; then everything is sent. */
   readonly turns: Turn[]
-  history: 'readable' | 'unreadable'
+  /** `away`: the history cannot be read for now. */
+  history: 'readable' | 'unreadable' | 'away'
 }
 
 export function fakeChat(...turns: readonly Turn[]): FakeChat {
@@ -40,6 +41,7 @@ export function fakeChat(...turns: readonly Turn[]): FakeChat {
     find: async (workspace, channel, key): Promise<Found> => {
       calls.push(`find ${key}`)
       if (chat.history === 'unreadable') return { kind: 'unreadable' }
+      if (chat.history === 'away') return { kind: 'later', afterS: 60 }
       const index = shown.findIndex((message) => message.workspace === workspace && message.channel === channel && message.key === key)
       return index < 0 ? { kind: 'absent' } : { kind: 'found', ts: `${index + 1}.0` }
     }

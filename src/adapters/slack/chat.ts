@@ -21,6 +21,7 @@ const unsure: ReadonlySet<string> = new Set(['internal_error', 'fatal_error', 's
 const limited: ReadonlySet<string> = new Set(['ratelimited', 'rate_limited', 'message_limit_exceeded'])
 const limitedS = 30
 const openWaitS = 30
+const lookWaitS = 60
 /** What a block can show. */
 const picture = 'image/png'
 /** The service takes so much with a picture. */
@@ -158,12 +159,15 @@ async function find(client: Clients['posts'], log: SlackLog, place: string, key:
       const ts = answer.messages?.find(({ metadata }) => metadata?.event_type === eventType && keyOf(metadata.event_payload) === key)?.ts
       if (ts !== undefined) return { kind: 'found', ts }
       cursor = answer.response_metadata?.next_cursor ?? ''
-      if (answer.messages === undefined) return { kind: 'unreadable' }
+      if (answer.messages === undefined) return { kind: 'later', afterS: lookWaitS }
       if (cursor === '') return { kind: 'absent' }
     }
     log.warn({ key, pages: mostPages }, 'history too long to look through')
   } catch (error) {
     log.warn({ key, ...describe(error) }, 'history not read')
+    const sent = fateOf(error)
+    // Only a clear no is one: a time-out, a limit or half an answer says nothing of the history.
+    return sent.kind === 'refused' ? { kind: 'unreadable' } : { kind: 'later', afterS: sent.kind === 'later' ? sent.afterS : lookWaitS }
   }
   return { kind: 'unreadable' }
 }

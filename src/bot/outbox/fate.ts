@@ -23,6 +23,7 @@ const mostSends = 6
 /** The history is read from this long before a post was due. */
 const lookBackS = 3600
 const waitS = 60
+const longestLookWaitS = 600
 /** Refusals of the token, not of the message: it may be given anew. */
 const ofToken: ReadonlySet<string> = new Set(['token_revoked', 'token_expired', 'invalid_auth', 'not_authed', 'account_inactive', 'not_installed'])
 const tokenWaitS = 600
@@ -41,7 +42,10 @@ export async function fate(post: QueuedPost, at: Instant, chat: Chat, pace: Pace
     // An edit done twice is an edit done once.
     const found = edits === undefined ? await chat.find(workspace, channel, key, dueAt - lookBackS) : absent
     if (found.kind === 'found') return { state: 'sent', nextAt: at, attempts, messageTs: found.ts }
-    if (found.kind === 'unreadable') return ended('dead', 'unreadable')
+    if (found.kind === 'later' && !isStale(dueAt, ports.clock())) {
+      return { state, nextAt: ports.clock() + Math.max(1, Math.ceil(Math.min(found.afterS, longestLookWaitS))), attempts, messageTs: null }
+    }
+    if (found.kind === 'later' || found.kind === 'unreadable') return ended('dead', 'unreadable')
     if (attempts >= mostSends) return ended('dead', 'given-up')
   }
   if (isStale(dueAt, ports.clock())) return ended('skipped', 'stale')

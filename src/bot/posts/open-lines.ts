@@ -1,15 +1,15 @@
 import { type OpenItem, whatIsOpen } from '../../core/closing/what-is-open.js'
 import type { Memory } from '../../core/gather/memory.js'
-import { type Instant, localTime } from '../../core/instant.js'
+import type { Instant } from '../../core/instant.js'
 import type { VoidState } from '../../core/log/states/void.js'
 import type { WelderState } from '../../core/log/states/welder.js'
 import type { SiteSettings } from '../../core/site.js'
+import { openRows } from '../closing/open-rows.js'
 import type { Text } from '../text/text.js'
 import { amount } from '../views/amount.js'
 import type { How } from '../views/how.js'
-import { substrateName } from '../views/open.js'
+import { lineOf } from '../views/open.js'
 import { shapes } from '../views/outcome.js'
-import { welderName } from '../views/welder.js'
 
 const mostNumbers = 10
 
@@ -32,27 +32,10 @@ export function openLines(on: OpenOn, how: How, text: Text): { readonly count: n
   }
 }
 
+/** One thing that stands open: voids a line each, with their places, all else as an answer says it. */
 export function itemLines(item: OpenItem, on: OpenOn, how: How, text: Text): readonly string[] {
-  const { still } = text.posts
-  switch (item.what) {
-    case 'voids':
-    case 'reprobe':
-      return some(item.numbers, text, (number) => voidLine(number, on.record.voids, how, text))
-    case 'punch':
-      return [still.punch(item.numbers.slice(0, mostNumbers).join(', '))]
-    case 'on-hold':
-      return [`${welderName(item.welder, text)}${text.frame.colon}${text.coupon.onHold(amount(item.metresM, 'm', how))}`]
-    case 'seal':
-      return [item.why === 'open' ? still.sealOpen(amount(item.openEdgeM ?? 0, 'm', how)) : still.sealUnstated]
-    case 'drains':
-      return [item.why === 'shut' ? still.drainsShut : still.drainsUnstated]
-    case 'sheets':
-      return [item.why === 'loose' ? still.sheetsLoose : still.sheetsUnstated]
-    case 'bond':
-      return [still.bond[item.why](substrateName(item.substrate, text))]
-    case 'fire':
-      return [item.why === 'running' ? still.fireUntil(localTime(item.until, how.zone)) : still.fireUnsigned]
-  }
+  if (item.what === 'voids' || item.what === 'reprobe') return some(item.numbers, text, (number) => voidLine(number, on.record.voids, how, text))
+  return openRows([item]).flatMap((row) => lineOf(row, on.now, how, text) ?? [])
 }
 
 function some(numbers: readonly number[], text: Text, line: (number: number) => string): readonly string[] {

@@ -46,16 +46,10 @@ export interface SealWords {
   photos(count: number): string
 }
 
-/** What stands open at the end of a day, one line each. */
+/** Voids that stand open by their numbers; the words for all else are those of the posts (`StillWords`). */
 export interface OpenWords {
   voids(list: string): string
   reprobe(list: string): string
-  punch(list: string): string
-  onHold(welder: string, metres: string): string
-  bond(substrate: string): string
-  readonly bondWhy: Readonly<Record<'unstated' | 'failed' | 'unjudged', string>>
-  fire(until: string): string
-  readonly fireUnsigned: string
   /** Nothing does. */
   readonly nothing: string
 }

@@ -14,39 +14,32 @@ export function openLines(rows: readonly JsonObject[], now: number, how: How, te
   return rows.flatMap((row) => lineOf(row, now, how, text) ?? [])
 }
 
-function lineOf(row: JsonObject, now: number, how: How, text: Text): string | null {
+/** One thing that stands open, in the words of answers, posts, records and home alike; null for what is none. */
+export function lineOf(row: JsonObject, now: number, how: How, text: Text): string | null {
   const { open } = text.closing
+  const { still } = text.posts
+  const why = str(row, 'why')
   switch (str(row, 'what')) {
     case 'voids':
       return open.voids(numbers(row, text))
     case 'reprobe':
       return open.reprobe(numbers(row, text))
     case 'punch':
-      return open.punch(numbers(row, text))
+      return still.punch(numbers(row, text))
     case 'on-hold':
-      return open.onHold(welderName(str(row, 'welder'), text), amount(num(row, 'metresM') ?? 0, 'm', how))
-    case 'bond': {
-      const why = oneOf<'unstated' | 'failed' | 'unjudged'>(row, 'why', open.bondWhy)
-      return `${open.bond(substrateName(str(row, 'substrate') ?? '', text))}${text.frame.colon}${why === null ? '' : open.bondWhy[why]}`
-    }
-    case 'fire':
-      return str(row, 'why') === 'running' ? open.fire(clockOf(str(row, 'untilAt'), now, how) ?? '') : open.fireUnsigned
-    default:
-      return sealLine(row, how, text)
-  }
-}
-
-function sealLine(row: JsonObject, how: How, { closing }: Text): string | null {
-  const { findings } = closing
-  const outcome = str(row, 'outcome') === 'unknown' ? 'unknown' : 'no-go'
-  const edgeM = num(row, 'openEdgeM')
-  switch (str(row, 'what')) {
+      return `${welderName(str(row, 'welder'), text)}${text.frame.colon}${text.coupon.onHold(amount(num(row, 'metresM') ?? 0, 'm', how))}`
     case 'seal':
-      return edgeM === null ? findings['night-seal'].is[outcome] : `${findings['night-seal'].is[outcome]}, ${amount(edgeM, 'm', how)}`
+      return why === 'open' ? still.sealOpen(amount(num(row, 'openEdgeM') ?? 0, 'm', how)) : still.sealUnstated
     case 'drains':
-      return findings['drains-open'].is[outcome]
+      return why === 'shut' ? still.drainsShut : still.drainsUnstated
     case 'sheets':
-      return findings['sheets-safe'].is[outcome]
+      return why === 'loose' ? still.sheetsLoose : still.sheetsUnstated
+    case 'bond':
+      return still.bond[oneOf<'unstated' | 'failed' | 'unjudged'>(row, 'why', still.bond) ?? 'unstated'](
+        substrateName(str(row, 'substrate') ?? '', text)
+      )
+    case 'fire':
+      return why === 'running' ? still.fireUntil(clockOf(str(row, 'untilAt'), now, how) ?? '') : still.fireUnsigned
     default:
       return null
   }

@@ -177,14 +177,24 @@ describe('looking a post up', () => {
   const closed: readonly (readonly [string, Said])[] = [
     ['missing_scope', { body: { ok: false, error: 'missing_scope' } }],
     ['not_in_channel', { body: { ok: false, error: 'not_in_channel' } }],
-    ['500', { status: 500, raw: 'x' }],
-    ['429', { status: 429, headers: { 'retry-after': '9' } }],
-    ['half', { raw: '{"ok":true,"messages":[' }],
-    ['no list', { body: { ok: true } }]
+    ['channel_not_found', { body: { ok: false, error: 'channel_not_found' } }]
   ]
   it.each(closed)('is unreadable with %s', async (_name, answer) => {
     service.on('conversations.history', answer)
     expect(await chat.find('local', 'C1', key, 0)).toEqual({ kind: 'unreadable' })
+  })
+
+  const away: readonly (readonly [string, Said, number])[] = [
+    ['500', { status: 500, raw: 'x' }, 60],
+    ['429', { status: 429, headers: { 'retry-after': '9' } }, 9],
+    ['half', { raw: '{"ok":true,"messages":[' }, 60],
+    ['a cut connection', { raw: '{"ok":true', cut: true }, 60],
+    ['no list', { body: { ok: true } }, 60],
+    ['an error inside the service', { body: { ok: false, error: 'internal_error' } }, 60]
+  ]
+  it.each(away)('says nothing of the history with %s: it is to be looked up later', async (_name, answer, afterS) => {
+    service.on('conversations.history', answer)
+    expect(await chat.find('local', 'C1', key, 0)).toEqual({ kind: 'later', afterS })
   })
 })
 

@@ -151,6 +151,36 @@ forEachDatabase((open) => {
       expect(await createStore(database).givenUp('other', 0, 10)).toEqual([])
     })
 
+    test('where the history cannot be read for a while it is looked up again, and neither sent nor given up meanwhile', async () => {
+      for (const turn of [sentUnseen, lost]) {
+        const chat = fakeChat(turn)
+        const box = bench(await open(), chat)
+        await box.queue(post())
+        await box.drainAt(0)
+        chat.history = 'away'
+        await box.drainAt(30)
+        await box.drainAt(89)
+        await box.drainAt(90)
+        expect([await box.state(), box.notes]).toEqual([['unknown', 1], []])
+        expect(chat.calls).toEqual([`post ${key}`, `find ${key}`, `find ${key}`])
+        chat.history = 'readable'
+        expect((await box.drainAt(150)).sent).toEqual([key])
+        expect(chat.shown).toHaveLength(1)
+      }
+    })
+
+    test('where it cannot be read until the post is stale, it is given up and shown', async () => {
+      const chat = fakeChat(lost)
+      const box = bench(await open(), chat)
+      await box.queue(post())
+      await box.drainAt(0)
+      chat.history = 'away'
+      await box.drainAt(3 * 3600)
+      expect((await box.state())[0]).toBe('unknown')
+      await box.drainAt(3 * 3600 + 60)
+      expect([(await box.state())[0], box.notes.map(({ why }) => why), chat.shown.length]).toEqual(['dead', ['unreadable'], 0])
+    })
+
     test('refused is dead at once, with the reason', async () => {
       const chat = fakeChat({ answer: { kind: 'refused', code: 'channel_not_found' }, arrives: false })
       const box = bench(await open(), chat)

@@ -37,12 +37,6 @@ export const closing: ClosingWords = {
   open: {
     voids: (list) => `voids to repair: ${list}`,
     reprobe: (list) => `voids to probe again: ${list}`,
-    punch: (list) => `punch list: ${list}`,
-    onHold: (welder, metres) => `on hold, ${welder}: ${metres}`,
-    bond: (substrate) => `test square, ${substrate}`,
-    bondWhy: { unstated: 'not made today', failed: 'failed', unjudged: 'not judged' },
-    fire: (until) => `fire watch until ${until}`,
-    fireUnsigned: 'fire watch over: say fire done',
     nothing: 'nothing stands open'
   },
   fire: {

@@ -37,12 +37,6 @@ export const closing: ClosingWords = {
   open: {
     voids: (list) => `fallas por reparar: ${list}`,
     reprobe: (list) => `fallas por repasar: ${list}`,
-    punch: (list) => `lista de pendientes: ${list}`,
-    onHold: (welder, metres) => `retenido, ${welder}: ${metres}`,
-    bond: (substrate) => `cuadro de prueba, ${substrate}`,
-    bondWhy: { unstated: 'hoy sin hacer', failed: 'rechazado', unjudged: 'sin juzgar' },
-    fire: (until) => `vigilancia de fuego hasta ${until}`,
-    fireUnsigned: 'vigilancia de fuego cumplida: decir fire terminado',
     nothing: 'no queda nada abierto'
   },
   fire: {

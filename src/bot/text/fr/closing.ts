@@ -37,12 +37,6 @@ export const closing: ClosingWords = {
   open: {
     voids: (list) => `défauts à réparer : ${list}`,
     reprobe: (list) => `défauts à sonder à nouveau : ${list}`,
-    punch: (list) => `réserves : ${list}`,
-    onHold: (welder, metres) => `en attente, ${welder} : ${metres}`,
-    bond: (substrate) => `carré d’essai, ${substrate}`,
-    bondWhy: { unstated: 'pas fait aujourd’hui', failed: 'mauvais', unjudged: 'pas jugé' },
-    fire: (until) => `surveillance incendie jusqu’à ${until}`,
-    fireUnsigned: 'surveillance incendie écoulée : dire fire terminé',
     nothing: 'rien ne reste ouvert'
   },
   fire: {
