@@ -6,6 +6,7 @@ import { benchBigLog } from './big-log.js'
 import { benchMany } from './many.js'
 import { benchMorning } from './morning.js'
 import { benchPicture } from './picture.js'
+import { benchRecord } from './record.js'
 import { type BenchResult, benchRules } from './rules.js'
 import { benchSheets } from './sheets.js'
 import { benchSimulation } from './simulation.js'
@@ -22,6 +23,7 @@ const benches: Readonly<Record<string, () => Promise<BenchResult | readonly Benc
   log: benchBigLog,
   simulation: benchSimulation,
   picture: benchPicture,
+  record: benchRecord,
   start: benchStart,
   morning: benchMorning,
   sheets: benchSheets,
