@@ -73,3 +73,9 @@ function aroundChanges(zone: string, year: number): number[] {
   }
   return found
 }
+
+it('tells each instant by itself, whatever was asked before', () => {
+  const seconds = [0, 1, 1, 59, 60, 0, 1.9]
+  const times = ['00:00:00', '00:00:01', '00:00:01', '00:00:59', '00:01:00', '00:00:00', '00:00:01']
+  expect(seconds.map(toIso)).toEqual(times.map((time) => `1970-01-01T${time}Z`))
+})
