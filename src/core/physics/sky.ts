@@ -35,13 +35,17 @@ export function cloudFactor(cloudPct: number): number {
 
 /** Sky from air (−90…90 °C), dew point (up to the air's) and cloud (0…100 %); never warmer than the air. */
 export function sky(airC: number, dewPointC: number, cloudPct: number): SkyState {
+  const emissivity = skyEmissivity(airC, dewPointC, cloudPct)
+  return { emissivity, skyC: Math.min(airC, emissivity ** 0.25 * (airC + 273.15) - 273.15) }
+}
+
+function skyEmissivity(airC: number, dewPointC: number, cloudPct: number): number {
   within('airC', airC, -90, 90)
   if (dewPointC > airC) throw new OutOfRange('dewPointC', `dewPointC ${dewPointC} is above airC ${airC}`)
-  const emissivity = Math.min(1, clearSkyEmissivity(dewPointC) * cloudFactor(cloudPct))
-  return { emissivity, skyC: Math.min(airC, emissivity ** 0.25 * (airC + 273.15) - 273.15) }
+  return Math.min(1, clearSkyEmissivity(dewPointC) * cloudFactor(cloudPct))
 }
 
 /** Long-wave radiation that the sky sends onto a horizontal surface, W/m²; ranges as `sky`. */
 export function skyLongWaveWm2(airC: number, dewPointC: number, cloudPct: number): number {
-  return sky(airC, dewPointC, cloudPct).emissivity * stefanBoltzmann * (airC + 273.15) ** 4
+  return skyEmissivity(airC, dewPointC, cloudPct) * stefanBoltzmann * (airC + 273.15) ** 4
 }

@@ -86,19 +86,24 @@ const nothingToRead: readonly ToRead[] = []
 function judged(sitting: readonly Seat[], at: Instant, verdicts: readonly (Verdict | null)[]): Quarter {
   const of = ({ place }: Seat): Verdict => verdicts[place] as Verdict
   let toRead = nothingToRead
+  let outcome: Outcome = 'go'
   let first: Seat | null = null
+  // Where all is go the tightest number tells more than a plain yes.
   let numbered: Seat | null = null
   for (const seat of sitting) {
-    const verdict = verdicts[seat.place] ?? null
+    const verdict = verdicts[seat.place] as Verdict | null
     if (verdict === null) continue
-    if (isSetAside(seat.judge.rule, verdict)) toRead = [...toRead, { rule: seat.judge.rule, fix: verdict.fix }]
-    else {
-      if (first === null || bindsMore(verdict, of(first))) first = seat
-      if (isNumber(verdict) && (numbered === null || bindsMore(verdict, of(numbered)))) numbered = seat
+    if (verdict.outcome === 'go') {
+      // Beside anything worse it binds nothing.
+      if (outcome !== 'go') continue
+      if (verdict.ease === null) first ??= seat
+      else if (numbered === null || bindsMore(verdict, of(numbered))) numbered = seat
+    } else if (isSetAside(seat.judge.rule, verdict)) toRead = [...toRead, { rule: seat.judge.rule, fix: verdict.fix }]
+    else if (outcome === 'go' || first === null || bindsMore(verdict, of(first))) {
+      first = seat
+      outcome = verdict.outcome
     }
   }
-  const outcome = first === null ? 'go' : of(first).outcome
-  // Where all is go the tightest number tells more than a plain yes.
   const bound = outcome === 'go' ? (numbered ?? first) : first
   return { at, outcome, binding: bound === null ? null : findingOf(bound.judge, of(bound)), toRead }
 }
@@ -108,10 +113,6 @@ export function bindsMore(verdict: Verdict, than: Verdict): boolean {
   if (verdict.outcome !== than.outcome) return rank[verdict.outcome] > rank[than.outcome]
   if (verdict.ease === null) return than.ease !== null
   return than.ease !== null && verdict.ease < than.ease
-}
-
-function isNumber({ outcome, ease }: Verdict): boolean {
-  return outcome === 'go' && ease !== null
 }
 
 /** Nothing is known of it, and a reading would tell: never counted, but to be read. */

@@ -43,7 +43,9 @@ function offOf(hours: readonly Hour[], read: Read | null, name: 'airC' | 'rhPct'
 }
 
 function leftOf(hours: readonly Hour[], off: Off | null, spread: number, own: number): Float64Array {
-  return Float64Array.from(hours, ({ at }) => (spread > 0 ? spreadNear(spread, off, own, at) / spread : 1))
+  const left = new Float64Array(hours.length).fill(1)
+  if (off === null || !(spread > 0)) return left
+  return left.map((_, index) => spreadNear(spread, off, own, (hours[index] as Hour).at) / spread)
 }
 
 function moved(hour: Hour, airK: number, rhPct: number, windKmh: number): Hour {

@@ -121,8 +121,13 @@ function rhOf({ airC, rhPct, dewPointC }: Hour): number | null {
 }
 
 function pressureOf(hours: readonly Hour[]): number {
-  const known = hours.flatMap(({ pressureHpa }) => pressureHpa ?? [])
-  return known.length === 0 ? standardPressureHpa : known.reduce((sum, hpa) => sum + hpa, 0) / known.length
+  let [sum, count] = [0, 0]
+  for (const { pressureHpa } of hours) {
+    if (pressureHpa === null) continue
+    sum += pressureHpa
+    count += 1
+  }
+  return count === 0 ? standardPressureHpa : sum / count
 }
 
 /** Spread at each node: × √(1 + lead h / 24), doubled when stale, wider by the hour while a value is only held, less near a reading. */
