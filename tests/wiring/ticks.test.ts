@@ -65,3 +65,23 @@ test('told to stop it begins no other site, and the next start goes on', async (
   expect(chat.shown.filter(({ key }) => key.includes('site-'))).toHaveLength(sites)
   await bot.store.close()
 })
+
+test('where other alerts are in force than before, the watch looks in the same tick, elsewhere it waits its ten minutes', async () => {
+  const config = readConfig({ SEAMHAND_DATA: `${folder()}/alerts`, LOG_LEVEL: 'silent' })
+  const terminal = { out: () => undefined, err: () => undefined, lines: async function* () {}, now: () => due }
+  const made = await prepare(config, wire(config, terminal, true))
+  const base = { ...demoSite, posts: ['watch'], invented: false }
+  await made.store.createSite({ workspace: 'local', site: 'here' }, { ...base, lat: 33.521, lon: -86.81 })
+  await made.store.createSite({ workspace: 'local', site: 'there' }, { ...base, lat: 34, lon: -86.81 })
+  let changed: readonly string[] = []
+  const bot: Running = { ...made, live: { ...made.live, refreshAlerts: async () => new Set(changed) } }
+  const at = iso('2026-05-04T08:00:00Z')
+  const lookedAt = () => ['here', 'there'].map((site) => (bot.looked.get(`local ${site}`)?.at ?? 0) - at)
+  await timedTick(bot, fakeChat(), { is: false }, at)
+  await timedTick(bot, fakeChat(), { is: false }, at + 60)
+  expect(lookedAt()).toEqual([0, 0])
+  changed = ['33.52,-86.81']
+  await timedTick(bot, fakeChat(), { is: false }, at + 120)
+  expect(lookedAt()).toEqual([120, 0])
+  await made.store.close()
+})
