@@ -21,8 +21,11 @@ const seed = Number(process.env.SEED ?? 1)
 /** Invented days, and minutes between ticks. */
 const days = Number(process.env.DAYS ?? 60)
 const everyMin = Number(process.env.EVERY_MIN ?? 10)
-/** In the second half, when what is kept on purpose is full, memory may grow by no more than this a day. */
-const mostBytesADay = 24 * 1024
+/**
+ * In the second half memory may grow by no more than this a day. Not nothing: what is kept of the calendar fills for some twenty days and
+ * is then thrown away at once (`core/instant.ts`), so that a line through days in between rises.
+ */
+const mostBytesADay = 48 * 1024
 const sites = ['north', 'south', 'east']
 const start = Date.parse('2026-03-01T00:00:00Z') / 1000
 
