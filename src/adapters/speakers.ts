@@ -40,6 +40,7 @@ export function openSpeakers(processors = availableParallelism()): Speaker | nul
       next = (next + 1) % count
       return (threads[next] as Thread).ask(kind, on)
     },
+    letIn: () => new Promise((go) => setImmediate(go)),
     close: async () => {
       await Promise.all(threads.map((thread) => thread.close()))
     }

@@ -40,11 +40,15 @@ export async function queueTurns(turns: readonly Turn[], now: Instant, ports: Qu
   async function lane(by: Speaker | null): Promise<void> {
     try {
       for (const turn of left) {
-        if (ended || !(await ports.goOn())) break
+        if (by === null) await speaker?.letIn()
+        ended ||= !(await ports.goOn())
+        if (ended) break
         if (await queueOrReport(turn, now, ports, by)) done.add(turn)
       }
-    } finally {
+    } catch (error) {
+      // The other lanes finish what they have begun.
       ended = true
+      throw error
     }
   }
   try {

@@ -7,5 +7,7 @@ export interface Speaker {
   readonly width: number
   /** The words of a post; null where it cannot tell them: then they are found here. */
   speak(kind: PostKind, on: PostOn): Promise<Written | null>
+  /** Lets its answers in: an embedded store answers at once, so that nothing else would have its turn. */
+  letIn(): Promise<void>
   close(): Promise<void>
 }

@@ -56,8 +56,11 @@ function helper(before: (site: string) => Promise<boolean> = async () => true): 
     asked,
     closed,
     width: 3,
+    // As from a thread: an answer comes when this one has nothing else to do.
+    letIn: () => new Promise((go) => setImmediate(go)),
     speak: async (kind, on) => {
       asked.push(on.site)
+      await new Promise((go) => setImmediate(go))
       return (await before(on.site)) ? { ...posts[kind].speak(on), text: `ahead ${on.site}` } : null
     },
     close: async () => void closed.push(asked.length)
@@ -77,7 +80,8 @@ forEachDatabase((open) => {
     const speaker = helper()
     const { queued } = await tick(due, ports(database, speaker))
     expect(queued).toEqual(keys)
-    expect(speaker.asked.length).toBeGreaterThan(3)
+    // Half of them and more: one lane speaks here, three there.
+    expect(speaker.asked.length).toBeGreaterThan(names.length / 2)
     expect(speaker.closed).toEqual([speaker.asked.length])
     const texts = await textsOf(database)
     for (const [index, name] of names.entries()) {
