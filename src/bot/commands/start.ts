@@ -17,5 +17,11 @@ export async function start({ site }: Extract<Said, { command: 'start' }>, besid
   const scheduled = { workspace: ask.workspace, name: site.name, zone, times: postTimes(base), days, posts, closed }
   const first = base.channel === null ? null : nextSlot(ask.at, scheduled, postKinds)
   const next = first === null ? null : { kind: first.kind, at: toIso(first.dueAt) }
-  return told({ command: 'start', site: site.name, numbers: { site: toJsonObject(base), next }, logged, invented: false })
+  return told({
+    command: 'start',
+    site: site.name,
+    numbers: { site: toJsonObject(base), next, ...(base.channel === ports.ownChannel?.(site.name) ? { invited: true } : {}) },
+    logged,
+    invented: false
+  })
 }

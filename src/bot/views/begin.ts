@@ -27,9 +27,11 @@ function nextLines({ numbers, at }: Answer, how: How, { begin, site }: Text): re
   const settings = row(numbers, 'site') ?? {}
   const next = row(numbers, 'next')
   if (str(settings, 'channel') === null) return [begin.noPost]
-  if (next === null) return [begin.invite]
+  // Where every site has its channel by its name the bot is in it already.
+  const invite = flag(numbers, 'invited') === true ? [] : [begin.invite]
+  if (next === null) return invite
   const kind = str(next, 'kind') ?? ''
-  return [begin.firstPost(site.posts[kind] ?? escapeText(kind, 40), clockOf(str(next, 'at'), at, how) ?? ''), begin.invite]
+  return [begin.firstPost(site.posts[kind] ?? escapeText(kind, 40), clockOf(str(next, 'at'), at, how) ?? ''), ...invite]
 }
 
 /** `role`: whose it is, and who the supervisors are. */

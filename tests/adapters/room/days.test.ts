@@ -44,7 +44,7 @@ interface Visitor {
   /** The last answer of Seamhand, once it holds the words. */
   readonly answer: (words: string | RegExp) => Promise<Locator>
   /** Nothing sticks out and nothing is too small, at both widths; a picture of each where a folder is named. */
-  readonly look: (name: string, first?: () => Promise<unknown>) => Promise<void>
+  readonly look: (name: string, first?: (wide: number) => Promise<unknown>) => Promise<void>
 }
 
 async function visit(user: string, lang: RoomLang, width: number, colorScheme: 'light' | 'dark'): Promise<Visitor> {
@@ -73,8 +73,7 @@ async function visit(user: string, lang: RoomLang, width: number, colorScheme: '
     look: async (name, first) => {
       for (const wide of [380, 1280]) {
         await page.setViewportSize({ width: wide, height: 800 })
-        await first?.()
-        await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))))
+        await first?.(wide)
         if (shots !== undefined) await shoot(page, `${user}-${name}-${wide}`)
         expect.soft(await stickingOut(page), `${user} ${name} ${wide}`).toBe(0)
         expect.soft(await tooSmall(page), `${user} ${name} ${wide}`).toEqual([])
@@ -86,6 +85,8 @@ async function visit(user: string, lang: RoomLang, width: number, colorScheme: '
 
 async function shoot(page: Page, name: string): Promise<void> {
   mkdirSync(shots as string, { recursive: true })
+  // What a resize set going is drawn in the frame after the next.
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))))
   await page.screenshot({ path: join(shots as string, `${name}.png`) })
 }
 
@@ -176,12 +177,9 @@ it('a day of the supervisor, in English', async () => {
   await look('morning-post')
   await page.getByRole('region', { name: 'Home' }).getByRole('button', { name: talk.buttons.void }).first().waitFor()
   expect(await page.getByRole('region', { name: 'Home' }).textContent()).not.toContain('no channel')
-  await look('home', () =>
-    page
-      .getByRole('link', { name: 'Home' })
-      .click({ timeout: 300 })
-      .catch(() => {})
-  )
+  await look('home', async (wide) => {
+    if (wide < 900) await page.getByRole('link', { name: 'Home' }).click()
+  })
   await say('/seamhand start')
   const form = page.getByRole('dialog')
   await form.getByLabel(talk.fields.siteName).fill('north')
@@ -193,7 +191,7 @@ it('a day of the supervisor, in English', async () => {
   await form.getByLabel(talk.fields.latLon).fill('59.9, 10.7')
   await form.getByRole('button', { name: talk.send }).click()
   await page.getByRole('navigation', { name: 'Sites' }).getByRole('link', { name: 'north' }).waitFor()
-  expect(await (await answer('Site north is set up')).textContent()).not.toContain('no channel')
+  expect(await (await answer('Site north is set up')).textContent()).not.toMatch(/no channel|invite/)
   await look('started')
   // The new site has a channel of its own, and not that of the site it was made in.
   await say('probe list')

@@ -59,7 +59,6 @@ export const en = {
   time: 'Time',
   allMayBeEmpty: 'Any of these may be left empty.',
   mayBeEmpty: 'may be left empty',
-  wrongFields: 'Not sent yet. To mend: {fields}.',
   badTime: 'The time in the address is not one: write it like 2026-05-04T06:10:00Z. The clock runs.',
   noAnswer: 'The room does not answer. Is it still running?',
   tryingAgain: 'The room does not answer. Trying again …',

@@ -60,7 +60,6 @@ export const es: RoomWords = {
   time: 'Hora',
   allMayBeEmpty: 'Cualquiera puede quedar vacío.',
   mayBeEmpty: 'puede quedar vacío',
-  wrongFields: 'Aún no se ha enviado. Por corregir: {fields}.',
   badTime: 'La hora de la dirección no es válida: escríbala como 2026-05-04T06:10:00Z. El reloj sigue en marcha.',
   noAnswer: 'La sala no contesta. ¿Sigue en marcha?',
   tryingAgain: 'La sala no contesta. Se intenta otra vez…',

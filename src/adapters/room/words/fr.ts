@@ -60,7 +60,6 @@ export const fr: RoomWords = {
   time: 'Heure',
   allMayBeEmpty: 'Chacun peut rester vide.',
   mayBeEmpty: 'peut rester vide',
-  wrongFields: 'Pas encore envoyé. À corriger : {fields}.',
   badTime: 'L’heure de l’adresse n’en est pas une : écrivez-la comme 2026-05-04T06:10:00Z. L’horloge tourne.',
   noAnswer: 'Le salon ne répond pas. Tourne-t-il encore ?',
   tryingAgain: 'Le salon ne répond pas. Nouvel essai…',
