@@ -108,7 +108,8 @@ export function nodesOf(hours: readonly Hour[], weather: Weather): Nodes | null 
 }
 
 export function dewPoints(airC: Float64Array, rhPct: Float64Array): Float64Array {
-  return airC.map((c, i) => dewPointC(c, rhPct[i] as number))
+  // Lower than the formulas reach, which only the driest and coldest air is, changes nothing any more.
+  return airC.map((c, i) => Math.max(-110, dewPointC(c, rhPct[i] as number)))
 }
 
 function sunReadIn({ sunWm2 }: AirReadings, startAt: Instant): Nodes['sunRead'] {
