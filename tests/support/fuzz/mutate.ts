@@ -80,7 +80,7 @@ function deep(value: unknown, levels: number): unknown {
 function changed(value: unknown, made: Change, sizes: Sizes): unknown {
   switch (made.what) {
     case 'set':
-      return made.value
+      return structuredClone(made.value)
     case 'double':
       return Array.isArray(value) ? [...value, ...value] : typeof value === 'string' ? value + value : value
     case 'reverse':

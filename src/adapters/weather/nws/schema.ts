@@ -20,7 +20,7 @@ const units: Readonly<Record<string, Unit>> = {
 
 const interval = z.string().transform((text, context) => {
   const read = readInterval(text)
-  if (read === null) context.addIssue(`not an interval: ${text}`)
+  if (read === null) context.addIssue(`not an interval: ${text.slice(0, 60)}`)
   return read ?? z.NEVER
 })
 
@@ -31,7 +31,7 @@ function layer(unit: Unit) {
     .transform(({ uom, values }, context) => {
       const from = units[(uom ?? '').replace(/^(wmoUnit|unit):/, '')]
       const factorFits = from !== undefined && convert(1, from, unit) !== null
-      if (values.length > 0 && !factorFits) context.addIssue(`unknown unit: ${uom}`)
+      if (values.length > 0 && !factorFits) context.addIssue(`unknown unit: ${uom?.slice(0, 40)}`)
       return values.map(({ validTime, value }) => ({ validTime, value: value === null || !from ? null : convert(value, from, unit) }))
     })
 }
