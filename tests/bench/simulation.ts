@@ -44,8 +44,8 @@ function evaluate({ memory, forecast }: Site, around: Pick<KitSurroundings, 'she
   return all.length
 }
 
-/** Medians of some runs over so many sites, in ms. */
-function timed(count: number, runs: number): number {
+/** Median and best of some runs over so many sites, in ms: on a busy machine the two lie far apart. */
+function timed(count: number, runs: number): { readonly median: number; readonly best: number } {
   const sheet = readSheets(null).byId('common-practice')
   if (sheet === null) throw new Error('no sheet')
   const sites = Array.from({ length: count }, (_, index) => siteAt(index))
@@ -54,16 +54,18 @@ function timed(count: number, runs: number): number {
     for (const site of sites) if (evaluate(site, { sheet }) !== quarters.length) throw new Error('not all judged')
     return performance.now() - start
   })
-  return median(took)
+  return { median: median(took), best: Math.min(...took) }
 }
 
 /** 48 h in quarters of an hour × 4 activities for 1, 10 and 100 sites. */
 export function benchSimulation(): readonly BenchResult[] {
-  timed(10, 10)
-  const [one, ten, hundred] = [timed(1, 201), timed(10, 21), timed(100, 5)]
+  // Until all of it is compiled, as it is in a server after its first minutes.
+  timed(10, 40)
+  const [alone, ofTen, ofHundred] = [timed(1, 201), timed(10, 21), timed(100, 5)]
+  const [one, ten, hundred] = [alone.median, ofTen.median, ofHundred.median]
   const name = '48 h × 15 min × 4 activities, surfaces and kit simulated'
   return [
-    { name: `${name}, one site`, peer, value: one, bar: 6, unit: 'ms', ok: one <= 6 },
+    { name: `${name}, one site (best ${alone.best.toFixed(2)} ms)`, peer, value: one, bar: 6, unit: 'ms', ok: one <= 6 },
     {
       name: `${name}: a site of ten, a site of a hundred (${(ten / 10).toFixed(2)}, ${(hundred / 100).toFixed(2)} ms) against one alone`,
       peer: 'the same for one site, in the same run',
