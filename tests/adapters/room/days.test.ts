@@ -63,7 +63,7 @@ async function visit(user: string, lang: RoomLang, width: number, colorScheme: '
     say: async (text, photo) => {
       if (photo !== undefined) await page.getByLabel(words.photo).setInputFiles(photoOf(photo))
       await page.getByRole('textbox', { name: words.message }).fill(text)
-      await page.getByRole('button', { name: words.send, exact: true }).click()
+      await page.getByRole('button', { name: words.sendName, exact: true }).click()
     },
     answer: async (text) => {
       const last = log.locator('.from-seamhand').filter({ hasText: text }).last()

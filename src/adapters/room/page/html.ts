@@ -111,8 +111,8 @@ ${meta('room-shortcuts', JSON.stringify(shortcuts))}
 <a class="skip" href="#message" ${pen.text('skip')}</a>
 <div class="side">
   <header class="brand"><h1>Seamhand</h1><p class="quiet" ${pen.text('brand')}</p></header>
-  <nav ${pen.label('sites')}><h2 ${pen.text('sites')}</h2><ul id="sites"></ul></nav>
-  <section class="home" ${pen.label('home')}>
+  <nav ${pen.label('sitesName')}><h2 ${pen.text('sites')}</h2><ul id="sites"></ul></nav>
+  <section class="home" ${pen.label('homeName')}>
     <h2><button type="button" id="home-toggle" aria-expanded="true" aria-controls="home-body" ${pen.text('home')}</button></h2>
     <div id="home-body"><p class="quiet" ${pen.text('homeEmpty')}</p></div>
   </section>
@@ -125,7 +125,7 @@ ${meta('room-shortcuts', JSON.stringify(shortcuts))}
     <p id="site-note" class="quiet"></p>
     <a id="to-home" class="to-home" href="#home-toggle" ${pen.text('home')}</a>
   </header>
-  <div id="log" role="log" aria-live="off" ${pen.label('messages')} tabindex="0"></div>
+  <div id="log" role="log" aria-live="off" ${pen.label('messagesName')} tabindex="0"></div>
   <p id="news" class="unseen" role="status"></p>
   <p id="trouble" class="trouble" role="alert"></p>
   <div class="composer">
@@ -134,8 +134,8 @@ ${meta('room-shortcuts', JSON.stringify(shortcuts))}
     <ul id="suggestions" role="listbox" ${pen.label('commands')} hidden></ul>
     <div class="write">
       <label class="attach"><input type="file" id="photo" accept="image/png,image/jpeg,image/gif"><span ${pen.text('photo')}</span></label>
-      <textarea id="message" rows="1" maxlength="20000" ${pen.label('message')} aria-autocomplete="list" aria-controls="suggestions" autocomplete="off" ${pen.hint('placeholder')}></textarea>
-      <button type="button" id="send" class="main" ${pen.text('send')}</button>
+      <textarea id="message" rows="1" maxlength="20000" ${pen.label('messageName')} aria-autocomplete="list" aria-controls="suggestions" autocomplete="off" ${pen.hint('placeholder')}></textarea>
+      <button type="button" id="send" class="main" ${pen.label('sendName')} ${pen.text('send')}</button>
     </div>
   </div>
 </main>

@@ -24,6 +24,12 @@ export const en = {
   placeholder: 'Ask in plain words, or start with /',
   photo: 'Photo',
   send: 'Send',
+  // What helpers and tests find the page by: the English name stands in it whatever the language.
+  sitesName: 'Sites',
+  homeName: 'Home',
+  messagesName: 'Messages',
+  messageName: 'Message',
+  sendName: 'Send',
   commands: 'Commands',
   justYou: 'Just you',
   invented: 'invented',
