@@ -60,8 +60,11 @@ function wordsToSay(missing: readonly Said[], { toSay }: Text): string {
   return [...new Set(words)].join(' · ')
 }
 
+/** What takes people off the roof stands before any paper that is missing, so that it is never among “and 7 more”. */
 function badOnes(findings: readonly Said[]): readonly Said[] {
-  return once(findings.filter(({ outcome }) => outcome !== 'go'))
+  const bad = once(findings.filter(({ outcome }) => outcome !== 'go'))
+  const offTheRoof = ({ group, outcome }: Said) => group === 'people' && outcome === 'no-go'
+  return [...bad.filter(offTheRoof), ...bad.filter((finding) => !offTheRoof(finding))]
 }
 
 /** The same rule with the same result stands once, though two activities carry it. */

@@ -11,11 +11,16 @@ export function kitOpenTimeS(substrateC: number, kit: Pick<KitState, 'foam'>, sh
   return plain === null ? null : plain * (foamScale(substrateC, kit, sheet) ?? 1)
 }
 
-/** Seconds of the last test spray over those of the sheet on its substrate; null when it does not hold here. */
+/**
+ * Seconds of the last test spray over those of the sheet on its substrate; null when it does not hold here. Foam that was rejected may
+ * shorten the time, never lengthen it.
+ */
 function foamScale(substrateC: number, { foam }: Pick<KitState, 'foam'>, sheet: LimitsSheet): number | null {
   const test = foam?.value
   if (!test || test.gelS === undefined || test.substrateC === undefined) return null
   if (!(Math.abs(test.substrateC - substrateC) <= foamHoldsK)) return null
   const plain = openTimeS(test.substrateC, sheet.foam.openTime)
-  return plain === null ? null : test.gelS / plain
+  if (plain === null) return null
+  const scale = test.gelS / plain
+  return test.verdict === 'good' ? scale : Math.min(1, scale)
 }

@@ -68,7 +68,13 @@ function planned(day: Outlook, { memory, sheet, now, warmMin }: PlanOn): DayPlan
   const fits = whatFits(Math.max(now, firstSprayAt), question)
   const areaM2 = Math.min(1e6, fits?.areaM2 ?? 0)
   const staged = stage({ areaM2, foam, sizes: sheet, warmMin, paceM2H: paceM2H(crew, sheet) })
-  return { ...nothing, lastSheet: lastSheet(question), fits, stage: staged, backlog, firstSprayAt }
+  return { ...nothing, lastSheet: lastWithin(spell, now, question), fits, stage: staged, backlog, firstSprayAt }
+}
+
+/** None where hours to come are too short for a whole sheet: it would have to go down before they begin. One that is past is said. */
+function lastWithin(spell: Spell, now: Instant, question: LastSheetQuestion): LastSheet | null {
+  const last = lastSheet(question)
+  return last !== null && (last.at >= spell.from || last.at <= now) ? last : null
 }
 
 function endsOf(day: Outlook, spell: Spell, { settings }: Memory, { site }: LimitsSheet): LastSheetQuestion['ends'] {

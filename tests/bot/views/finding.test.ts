@@ -75,7 +75,7 @@ describe('findingLine', () => {
       'sun down',
       'daylight',
       { value: 700, unit: 'min', origin: 'model', fix: 'wait:daylight' },
-      '✕ not enough daylight to close up → close up now, go on tomorrow'
+      '✕ not enough daylight to close up → close up what is open, go on in daylight'
     ]
   ] as const)('%s', (_what, rule, part, shown) => {
     expect(line(rule, part)).toBe(shown)

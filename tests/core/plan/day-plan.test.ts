@@ -85,6 +85,11 @@ describe('the plan of a day', () => {
     ])
   })
 
+  test('names no last sheet where the hours to come are too short for one', () => {
+    expect(plan(day([hours(6, 7)])).lastSheet).toBeNull()
+    expect(plan(day([hours(6, 7.5)])).lastSheet).not.toBeNull()
+  })
+
   test('counts from now on where the hours have begun', () => {
     expect(plan(day([hours(6, 14)]), 10).fits?.areaM2).toBeCloseTo((240 - 55) / 1.020681231, 2)
   })

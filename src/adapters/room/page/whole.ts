@@ -143,6 +143,8 @@ async function send() {
   const text = box.value.trim()
   if (text === '' && photo === null) return box.focus()
   closeSuggestions()
+  // A command with a slash goes without files, as in any chat: said before the photo is lost.
+  if (photo !== null && text.startsWith('/')) return trouble(t('photoNoSlash'))
   byId('send').disabled = true
   const done = await attempt(async () => {
     const files = photo === null ? [] : [(await upload(photo)).id]

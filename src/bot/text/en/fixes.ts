@@ -37,7 +37,7 @@ export const fixes: Readonly<Record<Exclude<Fix, ClosingFix>, string>> = {
   'wait:humidity': 'wait for drier air',
   'wait:rain': 'wait for the rain to pass, close up',
   'wait:wind': 'wait for less wind, weigh sheets down',
-  'wait:daylight': 'close up now, go on tomorrow',
+  'wait:daylight': 'close up what is open, go on in daylight',
   'wait:thunder': 'off the roof until 30 min after the last thunder',
   'wait:heat': 'wait for cooler hours',
   'wait:cold': 'wait for warmer hours',

@@ -37,7 +37,7 @@ export const fixes: Readonly<Record<Exclude<Fix, ClosingFix>, string>> = {
   'wait:humidity': 'esperar aire más seco',
   'wait:rain': 'esperar a que pase la lluvia, cerrar',
   'wait:wind': 'esperar menos viento, poner peso en las láminas',
-  'wait:daylight': 'cerrar ahora, seguir mañana',
+  'wait:daylight': 'cerrar lo que esté abierto, seguir con luz de día',
   'wait:thunder': 'fuera de la cubierta hasta 30 min después del último trueno',
   'wait:heat': 'esperar horas más frescas',
   'wait:cold': 'esperar horas menos frías',

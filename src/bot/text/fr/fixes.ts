@@ -37,7 +37,7 @@ export const fixes: Readonly<Record<Exclude<Fix, ClosingFix>, string>> = {
   'wait:humidity': 'attendre un air plus sec',
   'wait:rain': 'attendre la fin de la pluie, fermer',
   'wait:wind': 'attendre moins de vent, lester les feuilles',
-  'wait:daylight': 'fermer maintenant, reprendre demain',
+  'wait:daylight': 'fermer ce qui est ouvert, reprendre de jour',
   'wait:thunder': 'quitter le toit jusqu’à 30 min après le dernier tonnerre',
   'wait:heat': 'attendre des heures plus fraîches',
   'wait:cold': 'attendre des heures moins froides',
