@@ -15,6 +15,7 @@ import { usageOf } from './text/usage-of.js'
 import { usages } from './text/usages.js'
 import { speak } from './views/answer.js'
 import { refusalMessage, speakRefusal } from './views/refusal.js'
+import { mayBeHurt } from './words/first-aid.js'
 
 /** A question in its place: which site, whose language and units, which limits. */
 export interface Asked {
@@ -87,7 +88,7 @@ export function answered({ ask, how, sheet, place }: Asked, { papers: _papers, .
 }
 
 export function refused({ ask, how, sheet, place }: Asked, refusal: Refusal, command: string | null): Reply {
-  const spoken = speakRefusal(refusal, command, usageOf(command, texts[how.lang].usages), how)
+  const spoken = speakRefusal(refusal, command, usageOf(command, texts[how.lang].usages), how, mayBeHurt(ask.text))
   return replyRefused(refusal, refusalMessage(refusal, how), usageOf(command, usages), spoken, {
     command,
     site: place?.name ?? ask.site,

@@ -32,7 +32,7 @@ export interface FindingWords {
 }
 
 /** The usual caution in one line, deferring to local rules. */
-export type Caution = 'isocyanates' | 'hotAir' | 'edges' | 'blade' | 'thunder' | 'heat' | 'cold' | 'ice'
+export type Caution = 'isocyanates' | 'hotAir' | 'edges' | 'blade' | 'thunder' | 'heat' | 'cold' | 'ice' | 'hurt'
 
 /** Numbers of an answer that are listed by name; the ending is the unit. */
 export type NumberName =

@@ -19,8 +19,8 @@ const mostUnderstood = 20
 const usageMax = 400
 const reasonMax = 300
 
-/** What was wrong, that nothing was logged, what was understood, and what to write instead. */
-export function speakRefusal(refusal: Refusal, command: string | null, usage: string, how: How): Spoken & { readonly message: string } {
+/** Help first where somebody may be `hurt`; then what was wrong, that nothing was logged, what was understood, and what to write instead. */
+export function speakRefusal(refusal: Refusal, command: string | null, usage: string, how: How, hurt = false): Spoken & { readonly message: string } {
   const text = texts[how.lang]
   const { refusal: words, help } = text
   const message = refusalMessage(refusal, how)
@@ -28,6 +28,7 @@ export function speakRefusal(refusal: Refusal, command: string | null, usage: st
   const next = people.length > 0 ? text.begin.askOne(whoAll(people)) : words.next[refusal.code]
   const example = isCommandName(command) ? [help.example(text.usages[command].example)] : []
   const lines = [
+    ...(hurt ? [text.cautions.hurt] : []),
     words.nothingLogged,
     ...understoodLine(refusal.understood, how, text),
     ...nearestLine(refusal, text),

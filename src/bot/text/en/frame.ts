@@ -39,7 +39,8 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     thunder: `Lightning: off the roof until 30 min after the last thunder. ${local}`,
     heat: `Heat: water, shade, rests, newcomers first. ${local}`,
     cold: `Cold: warm clothes, rests in the warm, watch each other. ${local}`,
-    ice: `Ice: slips and falls, keep off until it is gone. ${local}`
+    ice: `Ice: slips and falls, keep off until it is gone. ${local}`,
+    hurt: `Somebody hurt? Stop, help first, call the emergency number. Foam in eyes or on skin: rinse at once with plenty of water. Burn: cool it under running water. Have the safety data sheet at hand. ${local}`
   },
   frame: {
     quote: (word) => `“${word}”`,

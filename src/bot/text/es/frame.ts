@@ -39,7 +39,8 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     thunder: `Rayos: fuera de la cubierta hasta 30 min después del último trueno. ${local}`,
     heat: `Calor: agua, sombra, descansos, primero los nuevos. ${local}`,
     cold: `Frío: ropa de abrigo, descansos en lugar caliente, cuidarse entre todos. ${local}`,
-    ice: `Hielo: resbalones y caídas, no pisar hasta que se vaya. ${local}`
+    ice: `Hielo: resbalones y caídas, no pisar hasta que se vaya. ${local}`,
+    hurt: `¿Alguien herido? Paren, ayuden primero y llamen a emergencias. Espuma en los ojos o la piel: enjuagar enseguida con mucha agua. Quemadura: enfriar con agua corriente. Tengan a mano la ficha de datos de seguridad. ${local}`
   },
   frame: {
     quote: (word) => `«${word}»`,

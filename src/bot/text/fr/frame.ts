@@ -39,7 +39,8 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     thunder: `Foudre : quitter le toit jusqu’à 30 min après le dernier tonnerre. ${local}`,
     heat: `Chaleur : eau, ombre, pauses, les nouveaux d’abord. ${local}`,
     cold: `Froid : vêtements chauds, pauses au chaud, veiller les uns aux autres. ${local}`,
-    ice: `Verglas : glissades et chutes, ne pas y aller avant la fin. ${local}`
+    ice: `Verglas : glissades et chutes, ne pas y aller avant la fin. ${local}`,
+    hurt: `Quelqu’un de blessé ? Arrêtez, secourez d’abord, appelez les urgences. Mousse dans les yeux ou sur la peau : rincez aussitôt à grande eau. Brûlure : refroidissez sous l’eau courante. Gardez la fiche de données de sécurité à portée. ${local}`
   },
   frame: {
     quote: (word) => `« ${word} »`,
