@@ -9,6 +9,8 @@ const pure = ['tests/core/**/*.test.ts', 'tests/bot/{words,views,text,limits}/**
 export default defineConfig({
   test: {
     root,
+    // By itself it leaves one processor idle: half of what a small machine has.
+    maxWorkers: '100%',
     reporters: process.env.CI ? ['default', ['json', { outputFile: 'node_modules/.cache/tests.json' }]] : ['default'],
     projects: [
       { test: { ...shared, name: 'pure', include: pure, isolate: false } },
