@@ -1,5 +1,6 @@
 import { commandLexicon } from '../command-words.js'
 import { rawAt } from '../cursor.js'
+import { fold } from '../fold.js'
 import { nearest } from '../vocabulary.js'
 import type { Walk } from '../walk.js'
 import { type Heard, hear, type Part } from './heard.js'
@@ -63,15 +64,25 @@ function kitAsked(parts: readonly Part[]): Plain | null {
   return counts && before?.kind === 'concept' && before.concept === 'kit' ? { message: 'kit', kit: `K${one.raw}` } : null
 }
 
-/** The two commands nearest to what was said: by its topics, else by the spelling of its first word, else the two most asked. */
+/**
+ * The two commands nearest to what was said: the one whose word was missed by a single slip, by its topics, by the spelling of the first
+ * word that means nothing (“podemos” is no slip of a command), else the two most asked.
+ */
 export function nearestTwo(walk: Walk): readonly string[] {
   const heard = hear(walk)
   const byTopic = heard === null ? [] : rules.map((rule) => ({ command: commandOf(rule), score: score(rule, heard) }))
   const topics = byTopic.filter(({ score }) => score > 0).sort((a, b) => b.score - a.score)
   const said = topics.map(({ command }) => command)
-  const spelled = nearest(rawAt(walk.text, walk.pos), commandLexicon.spelled, 3, 2)
-  const near = heard !== null && heard.words > 2 ? [...said, ...spelled] : [...spelled, ...said]
-  return [...new Set([...near, 'spray', 'help'])].slice(0, 2)
+  const typed = heard?.unknown[0] ?? rawAt(walk.text, walk.pos)
+  const slip = nearest(typed, commandLexicon.spelled, 1, 1)
+  const spelled = nearest(typed, commandLexicon.spelled, 3, commandLexicon.spelled.length)
+  const near = heard !== null && heard.words > 2 ? [...slip, ...said, ...spelled] : [...spelled, ...said]
+  const byCommand = new Map<string, string>()
+  for (const word of [...near, 'spray', 'help']) {
+    const command = commandLexicon.index.get(fold(word))?.label ?? word
+    if (!byCommand.has(command)) byCommand.set(command, word)
+  }
+  return [...byCommand.values()].slice(0, 2)
 }
 
 function commandOf({ to }: Rule): string {

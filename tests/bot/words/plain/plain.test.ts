@@ -149,3 +149,15 @@ test('what is not known shows the two nearest commands', () => {
   expect(refused('is void 3 fixed?').detail.nearest).toEqual(['probe', 'punch'])
   expect(refused('sprai').detail.nearest).toEqual(['spray', 'help'])
 })
+
+test('a slip in the word of a command is that command, whatever stands behind or before it', () => {
+  const near = (text: string) => (refused(text).detail.nearest as readonly string[])[0]
+  expect(near('spary air 20 deck 21 rh 50 no thunder')).toBe('spray')
+  expect(near('¿podemos rosiar ya?')).toBe('rociar')
+  expect(near('on peut pulveriserr ?')).toBe('pulvériser')
+})
+
+test('the two are never one command by two of its words', () => {
+  expect(refused('posed').detail.nearest).toEqual(['posé', 'spray'])
+  expect(refused('journée').detail.nearest).toEqual(['jour', 'spray'])
+})
