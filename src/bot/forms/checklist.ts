@@ -1,5 +1,5 @@
 import { choiceField, dateField, ticksField } from './fields.js'
-import { type Form, labelled, type Phrase, textOf, ticked } from './form.js'
+import { allTicked, chosen, type Form, labelled } from './form.js'
 
 /** Everything that a crew states before it sprays: the values of the fields are the words. */
 export const checklist: Form = {
@@ -46,9 +46,9 @@ export const checklist: Form = {
   ],
   fills: ({ kit, compatibility }) => ({ expiry: kit?.expiresOn ?? null, contact: compatibility }),
   phrases: (values) => [
-    ...['surfaces', 'weather', 'kit', 'startUp'].flatMap((block) => ticked(values, block).map((words): Phrase => ({ block, words }))),
+    ...['surfaces', 'weather', 'kit', 'startUp'].flatMap((block) => allTicked(values, block)),
     ...labelled(values, 'intakes', 'intakes'),
-    ...(textOf(values, 'contact') === '' ? [] : [{ block: 'contact', words: textOf(values, 'contact') }]),
+    ...chosen(values, 'contact'),
     ...labelled(values, 'expiry', 'exp')
   ]
 }

@@ -1,6 +1,6 @@
 import type { FormValues } from '../talk/talk.js'
 import { choiceField, numberField, textField, ticksField } from './fields.js'
-import { allTicked, changed, chosen, type Form, labelled, type Opened, type Phrase, textOf } from './form.js'
+import { allTicked, changed, type Form, labelled, type Opened, type Phrase, textOf } from './form.js'
 import type { Known } from './parts/known.js'
 import { fieldNumber, inUnit, scale } from './parts/scale.js'
 
@@ -49,14 +49,11 @@ function others(welders: Known['welders']): (readonly [string, string])[] {
 /** How it was set. What was filled in for one welder says nothing of another that was chosen instead. */
 function settings(values: FormValues, { was, units }: Opened): readonly Phrase[] {
   const another = was.welder != null && changed(values, was, 'welder')
-  const said = (block: string, phrases: readonly Phrase[]) => (another && block !== 'thick' && !changed(values, was, block) ? [] : phrases)
-  return [
-    ...said('set', labelled(values, 'set', 'set', scale[units].temperature)),
-    ...said('speed', labelled(values, 'speed', 'speed', scale[units].speed)),
-    ...said('thick', labelled(values, 'thick', 'thick', scale[units].small)),
-    ...said(
-      'operator',
-      chosen(values, 'operator').map(({ block, words }) => ({ block, words: `by ${words}` }))
-    )
+  const phrases = [
+    ...labelled(values, 'set', 'set', scale[units].temperature),
+    ...labelled(values, 'speed', 'speed', scale[units].speed),
+    ...labelled(values, 'thick', 'thick', scale[units].small),
+    ...labelled(values, 'operator', 'by')
   ]
+  return phrases.filter(({ block }) => !another || block === 'thick' || changed(values, was, block))
 }

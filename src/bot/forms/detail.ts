@@ -1,5 +1,5 @@
 import { photosField, ticksField } from './fields.js'
-import { type Form, type Phrase, photosOf, ticked } from './form.js'
+import { allTicked, type Form, photosOf } from './form.js'
 
 /** Kinds of detail that were looked at and are good; what is bad goes on the punch list. */
 export const detail: Form = {
@@ -15,5 +15,5 @@ export const detail: Form = {
     ]),
     photosField(f.photos)
   ],
-  phrases: (values) => [...ticked(values, 'details').map((words): Phrase => ({ block: 'details', words })), ...photosOf(values)]
+  phrases: (values) => [...allTicked(values, 'details'), ...photosOf(values)]
 }

@@ -1,5 +1,6 @@
 import { choiceField, numberField, photosField, textField, ticksField } from './fields.js'
-import { type Form, labelled, type Phrase, photosOf, textOf, ticked } from './form.js'
+import { allTicked, chosen, type Form, labelled, photosOf } from './form.js'
+import { inUnit, scale } from './parts/scale.js'
 
 const methods = ['tape', 'foam', 'mastic', 'welded', 'weighed'] as const
 
@@ -7,7 +8,7 @@ const methods = ['tape', 'foam', 'mastic', 'welded', 'weighed'] as const
 export const seal: Form = {
   command: 'seal',
   blocks: ({ talk: { fields: f } }, { units }) => [
-    numberField('edge', `${f.edge}, ${units === 'us' ? 'ft' : 'm'}`),
+    numberField('edge', inUnit(f.edge, 'long', units)),
     choiceField(
       'method',
       f.method,
@@ -22,9 +23,9 @@ export const seal: Form = {
     photosField(f.photos)
   ],
   phrases: (values, { units }) => [
-    ...labelled(values, 'edge', 'edge', units === 'us' ? 'ft' : 'm'),
-    ...(textOf(values, 'method') === '' ? [] : [{ block: 'method', words: textOf(values, 'method') }]),
-    ...ticked(values, 'checks').map((words): Phrase => ({ block: 'checks', words })),
+    ...labelled(values, 'edge', 'edge', scale[units].long),
+    ...chosen(values, 'method'),
+    ...allTicked(values, 'checks'),
     ...labelled(values, 'by', 'by'),
     ...photosOf(values)
   ]

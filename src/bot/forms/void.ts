@@ -1,5 +1,6 @@
 import { choiceField, numberField, photosField, ticksField } from './fields.js'
-import { type Form, labelled, type Phrase, photosOf, textOf, ticked } from './form.js'
+import { allTicked, type Form, labelled, photosOf, textOf } from './form.js'
+import { inUnit, scale } from './parts/scale.js'
 
 const places = ['lap', 'end', 'strip', 'patch'] as const
 const causes = ['wet', 'dirty', 'cold', 'scorched', 'wrinkled', 'uneven', 'foam'] as const
@@ -15,8 +16,8 @@ export const voidForm: Form = {
       places.map((place) => [place, f[place]]),
       false
     ),
-    numberField('distance', `${f.distance}, ${units === 'us' ? 'ft' : 'm'}`),
-    numberField('length', `${f.length}, ${units === 'us' ? 'in' : 'mm'}`),
+    numberField('distance', inUnit(f.distance, 'long', units)),
+    numberField('length', inUnit(f.length, 'small', units)),
     ticksField(
       'cause',
       f.cause,
@@ -27,9 +28,9 @@ export const voidForm: Form = {
   phrases: (values, { units }) => [
     ...labelled(values, 'course', 'course'),
     { block: 'on', words: textOf(values, 'on') },
-    ...labelled(values, 'distance', 'at', units === 'us' ? 'ft' : 'm'),
-    ...labelled(values, 'length', 'long', units === 'us' ? 'in' : 'mm'),
-    ...ticked(values, 'cause').map((words): Phrase => ({ block: 'cause', words })),
+    ...labelled(values, 'distance', 'at', scale[units].long),
+    ...labelled(values, 'length', 'long', scale[units].small),
+    ...allTicked(values, 'cause'),
     ...photosOf(values)
   ]
 }

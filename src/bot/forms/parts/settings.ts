@@ -7,9 +7,6 @@ import { choiceField, listField, ticksField, timeField } from '../fields.js'
 import { type Opened, type Phrase, textOf, ticked } from '../form.js'
 import type { Known } from './known.js'
 
-const units = ['metric', 'us'] as const
-const langs = ['en', 'es', 'fr'] as const
-const kinds = ['evening', 'morning', 'watch', 'wrap-up'] as const
 const weekdays = [1, 2, 3, 4, 5, 6, 7] as const
 
 /** The settings of a site as fields: native pickers, nothing to spell. */
@@ -19,8 +16,8 @@ export function settingFields(text: Text, known: Known): KnownBlock[] {
   const how = { lang: known.lang, units: known.units, zone: 'UTC' }
   const named = (label: string) => label.charAt(0).toUpperCase() + label.slice(1)
   return [
-    choiceField('units', named(keys.units), pairs(units, site.units), true),
-    choiceField('lang', named(keys.lang), pairs(langs, site.langs), true),
+    choiceField('units', named(keys.units), Object.entries(site.units), true),
+    choiceField('lang', named(keys.lang), Object.entries(site.langs), true),
     timeField('morning', named(keys.morning)),
     timeField('evening', named(keys.evening)),
     timeField('hoursFrom', talk.fields.hoursFrom),
@@ -30,7 +27,7 @@ export function settingFields(text: Text, known: Known): KnownBlock[] {
       named(keys.days),
       weekdays.map((day) => [String(day), weekday(day, how)])
     ),
-    ticksField('posts', named(keys.posts), pairs(kinds, site.posts)),
+    ticksField('posts', named(keys.posts), Object.entries(site.posts)),
     ...list('substrate', named(keys.substrate), known.substrates, site.substrates),
     ...list('limits', named(keys.limits), known.limits, {})
   ]
