@@ -6,6 +6,7 @@ import type { Reply } from '../reply.js'
 import type { HomeWords } from '../text/home-words.js'
 import { texts } from '../text/index.js'
 import type { TalkWords } from '../text/talk-words.js'
+import { formOfCommand } from '../words/form-words.js'
 
 type ButtonName = keyof TalkWords['buttons']
 
@@ -33,22 +34,11 @@ export function buttonsUnder(reply: Reply): ActionsBlock | null {
   return elements.length === 0 ? null : { type: 'actions', elements }
 }
 
-/** The form of a command whose words were not understood, so that nobody spells them twice. */
-const formOf: Readonly<Record<string, FormId>> = {
-  kit: 'kit',
-  weld: 'coupon',
-  probe: 'void',
-  laid: 'laid',
-  seal: 'seal',
-  detail: 'detail',
-  punch: 'punch',
-  site: 'site',
-  start: 'start'
-}
 const wrongWords: ReadonlySet<string> = new Set(['missing', 'unknown-word', 'bad-number', 'ambiguous-number', 'wrong-unit'])
 
+/** The form of a command whose words were not understood, so that nobody spells them twice. */
 function afterRefusal({ command, site, lang, error }: Reply): ActionsBlock | null {
-  const form = formOf[command ?? '']
+  const form = formOfCommand[command ?? '']
   if (error === null || form === undefined || !wrongWords.has(error.code)) return null
   const place = form === 'start' ? nowhere : site
   return place === null ? null : { type: 'actions', elements: [formButton(form, place, lang, true)] }

@@ -7,6 +7,7 @@ import type { Ports } from '../context.js'
 import { nameOf } from '../posts/tell-dead.js'
 import { texts } from '../text/index.js'
 import { escapeText } from '../views/escape.js'
+import { section } from '../views/page.js'
 import { formButton, nowhere } from './buttons.js'
 import { cardOf } from './home/card.js'
 import { type Look, lookAt, needOf } from './home/look.js'
@@ -87,8 +88,4 @@ async function givenUp({ workspace, at }: Delivery, lang: Lang, ports: Ports): P
   const text = texts[lang]
   const lines = posts.map((post) => `${escapeText(post.site, 60)}${text.frame.colon}${nameOf(post, lang, text)}`)
   return [section([`*${text.posts.notSent(posts.length)}*`, ...lines, text.posts.whyNotSent].join('\n'))]
-}
-
-function section(text: string): KnownBlock {
-  return { type: 'section', text: { type: 'mrkdwn', text, verbatim: true } }
 }

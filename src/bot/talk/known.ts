@@ -1,4 +1,3 @@
-import type { LimitsSheet } from '../../core/limits/sheet.js'
 import type { Folded, States } from '../../core/log/fold.js'
 import { emptySite } from '../../core/log/states/site.js'
 import type { WelderState } from '../../core/log/states/welder.js'
@@ -33,7 +32,7 @@ export async function knownFor({ workspace, site, channel, lang, units }: Openin
     settings,
     zone: settings?.zone ?? (await someZone(workspace, store)),
     limits: sheets.ids,
-    substrates: Object.keys(sheet.substrates) satisfies (keyof LimitsSheet['substrates'])[],
+    substrates: Object.keys(sheet.substrates),
     channelFree: channel !== null && (await store.siteOfChannel(workspace, channel)) === null
   }
 }

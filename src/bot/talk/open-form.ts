@@ -20,14 +20,14 @@ export async function openForm(id: FormId, site: string | null, files: readonly 
   const asked = await putInPlace(ask, ports)
   const { lang, units } = asked.how
   const place = id === 'start' ? null : asked.place
-  const refusal = id !== 'start' && place === null ? null : whyNot(id, ask, asked)
-  if (refusal !== null) {
-    const reply = refused(asked, await withWhoCan(refusal, ask, ports), null)
-    return { kind: 'message', message: messageOf({ reply, files: [] }, false, null) }
-  }
   if (id !== 'start' && place === null) {
     const { talk } = texts[lang]
     return { kind: 'message', message: plainMessage(site === null ? `${talk.noSites} ${talk.howToBegin}` : talk.gone) }
+  }
+  const refusal = whyNot(id, ask, asked)
+  if (refusal !== null) {
+    const reply = refused(asked, await withWhoCan(refusal, ask, ports), null)
+    return { kind: 'message', message: messageOf({ reply, files: [] }, false, null) }
   }
   const { workspace, channel } = delivery
   const opened = { site: place?.name ?? '', channel, thread: delivery.thread ?? null, lang, units, files }

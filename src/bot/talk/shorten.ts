@@ -1,6 +1,7 @@
 import type { KnownBlock } from '@slack/types'
 import type { Lang } from '../answer.js'
 import { texts } from '../text/index.js'
+import { section } from '../views/page.js'
 
 /** Lines of an answer that a channel shows; the rest is a press away, in the thread. */
 const mostLines = 12
@@ -32,8 +33,4 @@ function splitList(blocks: readonly KnownBlock[], lang: Lang): readonly [readonl
 /** Text of a section; null for any other block. */
 export function textOf(block: KnownBlock | undefined): string | null {
   return block?.type === 'section' ? (block.text?.text ?? null) : null
-}
-
-function section(text: string): KnownBlock {
-  return { type: 'section', text: { type: 'mrkdwn', text, verbatim: true } }
 }

@@ -49,11 +49,8 @@ export type Pressed =
 /** What a sent form does: errors stay at their fields, the form stays open. Keys are block ids. */
 export type Submitted =
   | { readonly kind: 'message'; readonly message: Message; readonly channel: string | null; readonly thread?: string | null }
-  | {
-      readonly kind: 'errors'
-      readonly errors: Readonly<Record<string, string>> /** What was typed, as words to send again. */
-      readonly words?: string
-    }
+  /** `words`: what was typed, as words to send again. */
+  | { readonly kind: 'errors'; readonly errors: Readonly<Record<string, string>>; readonly words?: string }
 
 /** Values of a form by block id: text, chosen value, or all ticked values. */
 export type FormValues = Readonly<Record<string, string | readonly string[] | null>>

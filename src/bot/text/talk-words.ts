@@ -85,27 +85,7 @@ export interface FieldWords {
 
 /** What a conversation says beside answers: buttons, forms, home, and what goes wrong on the way. */
 export interface TalkWords {
-  readonly buttons: Readonly<
-    Record<
-      | 'undo'
-      | 'details'
-      | 'punchList'
-      | 'checklist'
-      | 'readings'
-      | 'kit'
-      | 'coupon'
-      | 'void'
-      | 'laid'
-      | 'site'
-      | 'start'
-      | 'fixed'
-      | 'passed'
-      | 'failed'
-      | 'spray'
-      | 'list',
-      string
-    >
-  > &
+  readonly buttons: Readonly<Record<FormId | 'undo' | 'details' | 'punchList' | 'fixed' | 'passed' | 'failed' | 'spray' | 'list', string>> &
     ClosingWords['buttons']
   /** At most 24 characters each. */
   readonly forms: Readonly<Record<FormId, string>>

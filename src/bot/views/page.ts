@@ -59,7 +59,7 @@ function header(text: string): HeaderBlock {
 }
 
 /** `verbatim`: the chat service looks for no links, names or channels in it. */
-function section(text: string): SectionBlock {
+export function section(text: string): SectionBlock {
   return { type: 'section', text: { type: 'mrkdwn', text, verbatim: true } }
 }
 

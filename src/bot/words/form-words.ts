@@ -13,24 +13,26 @@ const names: Readonly<Partial<Record<FormId, Words>>> = {
   void: { en: 'void', es: 'falla', fr: 'défaut' }
 }
 
+/** The form of a command that has one for its words. */
+export const formOfCommand: Readonly<Record<string, FormId>> = {
+  kit: 'kit',
+  weld: 'coupon',
+  probe: 'void',
+  laid: 'laid',
+  seal: 'seal',
+  detail: 'detail',
+  punch: 'punch',
+  site: 'site',
+  start: 'start'
+}
+
 /** Commands that say nothing without a word behind them, or that are a form by nature. */
-const alone: Readonly<Record<string, FormId>> = { laid: 'laid', probe: 'void', start: 'start' }
+const alone: ReadonlySet<string> = new Set(['laid', 'probe', 'start'])
 
 const dayStart: Words = { en: 'day_start', es: 'día_inicio day_inicio', fr: 'jour_début day_début' }
 
 /** With the word "form" every command has one. */
-const ofCommand: Readonly<Record<string, FormId>> = {
-  ...alone,
-  spray: 'checklist',
-  air: 'readings',
-  weld: 'coupon',
-  kit: 'kit',
-  seal: 'seal',
-  detail: 'detail',
-  punch: 'punch',
-  day: 'checklist',
-  site: 'site'
-}
+const ofCommand: Readonly<Record<string, FormId>> = { ...formOfCommand, spray: 'checklist', air: 'readings', day: 'checklist' }
 
 const formWords = new Set(allForms(form).map(fold))
 const byName: ReadonlyMap<string, FormId> = new Map(
@@ -51,6 +53,6 @@ export function formAsked(text: string): { readonly form: FormId; readonly named
   if (named !== undefined) return { form: named, named: true }
   if (starting.has(rest)) return { form: 'checklist', named: wanted }
   const command = commandLexicon.index.get(rest)?.label ?? ''
-  const found = (wanted ? ofCommand : alone)[command]
+  const found = wanted || alone.has(command) ? ofCommand[command] : undefined
   return found === undefined ? null : { form: found, named: wanted }
 }

@@ -15,7 +15,7 @@ import { clock } from '../../views/clock.js'
 import { escapeText } from '../../views/escape.js'
 import type { How } from '../../views/how.js'
 import { shapes } from '../../views/outcome.js'
-import { wholeLines } from '../../views/page.js'
+import { section, wholeLines } from '../../views/page.js'
 import { welderName } from '../../views/welder.js'
 import { formButton, numberedButton, sayButton } from '../buttons.js'
 import type { Look } from './look.js'
@@ -52,10 +52,7 @@ export function cardOf(look: Look, reader: Reader): KnownBlock[] {
     ...postLine(look, reader, how, text)
   ]
   const elements = buttonsOf(look, reader)
-  return [
-    { type: 'section', text: { type: 'mrkdwn', text: wholeLines(lines, sectionMax), verbatim: true } },
-    ...(elements.length === 0 ? [] : [{ type: 'actions' as const, elements }])
-  ]
+  return [section(wholeLines(lines, sectionMax)), ...(elements.length === 0 ? [] : [{ type: 'actions' as const, elements }])]
 }
 
 function windowLine({ window, known, on }: Look, how: How, text: Text): string {
