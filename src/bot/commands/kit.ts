@@ -5,7 +5,7 @@ import { emptySite } from '../../core/log/states/site.js'
 import { worst } from '../../core/outcome.js'
 import { type Done, type OnSite, refuse, told } from '../context.js'
 import { factsNow } from '../decision/facts-now.js'
-import { timesOfKit } from '../decision/kit-times.js'
+import { boxCOf, timesOfKit } from '../decision/kit-times.js'
 import { logKit } from '../decision/log-facts.js'
 import { iso } from '../json.js'
 import { firstKit } from '../session/remember.js'
@@ -28,8 +28,7 @@ export async function kit(said: Extract<Said, { command: 'kit' }>, on: OnSite, a
   const { settings, now } = session
   const learned = ((await session.state('site')) ?? emptySite).learned ?? null
   const all = await allKits(on)
-  const boxC = all.find((each) => each.place?.value === 'box' && each.placeC !== null)?.placeC ?? null
-  const times = timesOfKit(state, { settings, sheet: on.sheet, forecast: on.forecast, boxC, learned, now })
+  const times = timesOfKit(state, { settings, sheet: on.sheet, forecast: on.forecast, boxC: boxCOf(all), learned, now })
   return told({
     command: 'kit',
     outcome: findings.length === 0 ? null : worst(findings.map(({ outcome }) => outcome)),

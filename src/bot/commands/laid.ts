@@ -1,9 +1,7 @@
 import { localDate, toIso } from '../../core/instant.js'
 import { type EmptiedKit, meanYield, yieldsBy } from '../../core/kits/yield.js'
 import type { LaidData } from '../../core/log/data.js'
-import type { Folded } from '../../core/log/fold.js'
 import { emptyDay } from '../../core/log/states/day.js'
-import type { KitState } from '../../core/log/states/kit.js'
 import { emptySite } from '../../core/log/states/site.js'
 import type { WelderState } from '../../core/log/states/welder.js'
 import { clearance } from '../../core/welds/clearance.js'
@@ -11,6 +9,7 @@ import { metresByWelder } from '../../core/welds/metres.js'
 import { type Done, type OnSite, told } from '../context.js'
 import { aroundNow, everyWelder, welderOf } from '../decision/welder-numbers.js'
 import { firstKit } from '../session/remember.js'
+import { statesOf } from '../session/states.js'
 import type { Said } from '../words/said.js'
 
 /** Area and metres laid, what of them is on hold, and how the kit that was used yields against the sheet's plan. */
@@ -69,9 +68,7 @@ async function holdNumbers({ session }: OnSite, before: readonly WelderState[]) 
 
 /** Of a kit still in use nobody knows what is left. */
 async function emptiedKits({ session }: OnSite): Promise<readonly EmptiedKit[]> {
-  const rows = await session.view.states('kit:')
-  return rows.flatMap(({ state }) => {
-    const kit = (state as unknown as Folded<KitState>).is
-    return kit?.emptiedAt !== undefined && kit.usedM2 > 0 ? [{ usedM2: kit.usedM2, lot: kit.lot, emptiedAt: kit.emptiedAt }] : []
-  })
+  return (await statesOf(session.view, 'kit')).flatMap(({ emptiedAt, usedM2, lot }) =>
+    emptiedAt !== undefined && usedM2 > 0 ? [{ usedM2, lot, emptiedAt }] : []
+  )
 }

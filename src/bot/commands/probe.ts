@@ -1,7 +1,6 @@
 import type { Finding } from '../../core/finding.js'
 import { type Instant, localDate } from '../../core/instant.js'
 import type { ProbeData, RepairData } from '../../core/log/closing-data.js'
-import type { Folded } from '../../core/log/fold.js'
 import { weldedAt } from '../../core/log/states/day.js'
 import { emptySite } from '../../core/log/states/site.js'
 import type { VoidState } from '../../core/log/states/void.js'
@@ -11,6 +10,7 @@ import { voidRate } from '../../core/welds/rate.js'
 import { type Done, type OnSite, refuse, type Told, told } from '../context.js'
 import { iso } from '../json.js'
 import { photosWanted } from '../photos/wanted.js'
+import { statesOf } from '../session/states.js'
 import type { Said } from '../words/said.js'
 
 /** A failed probe spot: opens a void under the next number. */
@@ -85,9 +85,7 @@ export async function probePhoto({ number, files }: Extract<Said, { command: 'pr
 }
 
 export async function probeList(_said: Extract<Said, { command: 'probe list' }>, on: OnSite): Promise<Done> {
-  const rows = await on.session.view.states('void:')
-  const voids = rows.flatMap(({ state }) => (state as unknown as Folded<VoidState>).is ?? [])
-  const list = voids
+  const list = [...(await statesOf(on.session.view, 'void'))]
     .sort((a, b) => a.number - b.number)
     .map((one) => ({ void: one.number, state: one.state, ...whereOf(one), at: iso(one.openedAt) }))
   const answer = await status(on, null)

@@ -1,5 +1,4 @@
 import type { Finding } from '../../core/finding.js'
-import type { Folded } from '../../core/log/fold.js'
 import type { PunchState } from '../../core/log/states/punch.js'
 import { emptyPunch, emptySite } from '../../core/log/states/site.js'
 import type { FindingId } from '../answer.js'
@@ -7,6 +6,7 @@ import { check } from '../closing/check.js'
 import { type Done, type OnSite, refuse, type Told, told } from '../context.js'
 import { iso } from '../json.js'
 import { photosWanted } from '../photos/wanted.js'
+import { statesOf } from '../session/states.js'
 import type { Said } from '../words/said.js'
 
 /** Something left to mend before the roof is handed over: the next number, in the words it was told in. */
@@ -33,8 +33,7 @@ export async function punchStep(said: Extract<Said, { command: 'punch step' }>, 
 }
 
 export async function punchList(_said: Extract<Said, { command: 'punch list' }>, on: OnSite): Promise<Done> {
-  const rows = await on.session.view.states('punch:')
-  const items = rows.flatMap(({ state }) => (state as unknown as Folded<PunchState>).is ?? []).sort((a, b) => a.number - b.number)
+  const items = [...(await statesOf(on.session.view, 'punch'))].sort((a, b) => a.number - b.number)
   const answer = await status(on, null)
   return told({ ...answer, numbers: { ...answer.numbers, list: items.map((item) => rowOf(item)) } })
 }

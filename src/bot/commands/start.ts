@@ -2,7 +2,7 @@ import { toIso } from '../../core/instant.js'
 import { nextSlot } from '../../core/schedule.js'
 import { type Beside, type Done, told } from '../context.js'
 import { toJsonObject } from '../json.js'
-import { postKinds, postTimes } from '../posts/index.js'
+import { postKinds, scheduleOf } from '../posts/index.js'
 import type { Said } from '../words/said.js'
 import { makeSite } from './site.js'
 
@@ -13,9 +13,8 @@ export async function start({ site }: Extract<Said, { command: 'start' }>, besid
   const made = await makeSite(site, 'start', beside)
   if ('ok' in made) return made
   const { base, logged } = made
-  const { zone, days, posts, closed } = base
-  const scheduled = { workspace: ask.workspace, name: site.name, zone, times: postTimes(base), days, posts, closed }
-  const first = base.channel === null ? null : nextSlot(ask.at, scheduled, postKinds)
+  const key = { workspace: ask.workspace, site: site.name }
+  const first = base.channel === null ? null : nextSlot(ask.at, scheduleOf(key, base), postKinds)
   const next = first === null ? null : { kind: first.kind, at: toIso(first.dueAt) }
   return told({
     command: 'start',

@@ -24,6 +24,11 @@ export interface KitSurroundings {
   readonly now: number
 }
 
+/** The temperature last stated for a box of the site, °C; null: none was. */
+export function boxCOf(kits: readonly KitState[]): number | null {
+  return kits.find(({ place, placeC }) => place?.value === 'box' && placeC !== null)?.placeC ?? null
+}
+
 /** Temperatures now, ready, too cold and in the box by, of the part of the kit that is worse off; all null without a reading. */
 export function timesOfKit(kit: KitState, around: KitSurroundings): KitTimes {
   const parts = differing([kit.isoC, kit.resinC].filter((part) => part !== null))

@@ -1,8 +1,7 @@
-import type { Folded } from '../../core/log/fold.js'
-import { emptySite, type SiteState } from '../../core/log/states/site.js'
-import type { VoidState } from '../../core/log/states/void.js'
+import { emptySite } from '../../core/log/states/site.js'
 import type { OpenVoid } from '../../core/sheets/roof-drawing.js'
 import type { Store } from '../ports.js'
+import { stateOf, statesOf } from '../session/states.js'
 
 /** What is known of a site's roof: voids that are not closed, and how much was laid. */
 export interface OnRoof {
@@ -16,12 +15,9 @@ export const nothingOnRoof: OnRoof = { voids: [], laidM2: 0 }
 export async function onRoof(store: Pick<Store, 'view'>, workspace: string, site: string): Promise<OnRoof> {
   const view = await store.view({ workspace, site })
   if (view === null) return nothingOnRoof
-  const rows = await view.states('void:')
-  const voids = rows
-    .flatMap(({ state }) => (state as unknown as Folded<VoidState>).is ?? [])
+  const voids = (await statesOf(view, 'void'))
     .filter(({ state }) => state !== 'passed')
     .map(({ number, found: { course, on, distanceM } }) => ({ number, course, on, distanceM }))
     .sort((a, b) => a.number - b.number)
-  const state = (await view.state('site'))?.state as unknown as Folded<SiteState> | undefined
-  return { voids, laidM2: (state?.is ?? emptySite).areaM2 }
+  return { voids, laidM2: ((await stateOf(view, 'site')) ?? emptySite).areaM2 }
 }

@@ -2,7 +2,7 @@ import { dayMarks, localDate } from '../../core/instant.js'
 import type { KitState } from '../../core/log/states/kit.js'
 import { firstInstantAt, nextWorkday } from '../../core/schedule.js'
 import { convert } from '../../core/units.js'
-import { timesOfKit } from '../decision/kit-times.js'
+import { boxCOf, timesOfKit } from '../decision/kit-times.js'
 import type { Text } from '../text/text.js'
 import { clock } from '../views/clock.js'
 import { escapeText } from '../views/escape.js'
@@ -24,18 +24,13 @@ function kitLine(kit: KitState, on: PostOn, how: How, text: Text): readonly stri
   const { settings, sheet, forecast, now } = on
   const said = (words: string) => [`${text.kit.name(escapeText(kit.name, 40))}${text.frame.colon}${words}`]
   if (kit.isoC === null && kit.resinC === null) return said(text.fixes['read:kit'])
-  const times = timesOfKit(kit, { settings, sheet, forecast, boxC: boxOf(on), learned: on.memory.site.learned ?? null, now })
+  const times = timesOfKit(kit, { settings, sheet, forecast, boxC: boxCOf(on.record.kits), learned: on.memory.site.learned ?? null, now })
   const begins = nextBegin(on)
   const at = (instant: number) => clock(instant, now, how)
   if (kit.place?.value === 'box') return times.readyAt !== null && times.readyAt > begins ? said(text.kit.ready(at(times.readyAt))) : []
   if (times.startBy !== null) return times.startBy < begins ? said(text.kit.startBy(at(times.startBy))) : []
   // Too late for the box to be enough, or nothing is known of it: the sooner the better.
   return tooCold(kit, times.meanC, on) ? said(text.posts.boxNow) : []
-}
-
-/** The temperature last stated for a box of the site, °C. */
-function boxOf({ record }: PostOn): number | null {
-  return record.kits.find(({ place, placeC }) => place?.value === 'box' && placeC !== null)?.placeC ?? null
 }
 
 function nextBegin({ settings, now }: PostOn): number {

@@ -1,10 +1,11 @@
 import type { Instant } from '../../core/instant.js'
-import type { Folded, States } from '../../core/log/fold.js'
+import type { States } from '../../core/log/fold.js'
 import type { SiteKey, SiteSettings } from '../../core/site.js'
 import type { Sheets, SiteView, Weather } from '../ports.js'
 import { nobodyAsks } from '../session/nobody.js'
 import { remember } from '../session/remember.js'
 import { openSession } from '../session/session.js'
+import { statesOf } from '../session/states.js'
 import { sheetOf } from '../sheet-of.js'
 import type { PostOn, SiteRecord, Wanted } from './post.js'
 
@@ -34,10 +35,7 @@ export async function readSite({ key, date, now, forecast, alerts, wants }: Read
 }
 
 async function recordOf(view: SiteView, wants: readonly Wanted[]): Promise<SiteRecord> {
-  const all = async <K extends 'kit' | 'welder' | 'void'>(kind: K): Promise<readonly States[K][]> => {
-    if (!wants.includes(`${kind}:`)) return []
-    const rows = await view.states(`${kind}:`)
-    return rows.flatMap(({ state }) => (state as unknown as Folded<States[K]> | null)?.is ?? [])
-  }
+  const all = async <K extends 'kit' | 'welder' | 'void'>(kind: K): Promise<readonly States[K][]> =>
+    wants.includes(`${kind}:`) ? statesOf(view, kind) : []
   return { kits: await all('kit'), welders: await all('welder'), voids: await all('void'), head: view.head }
 }

@@ -5,7 +5,7 @@ import type { KeptSite, Slots } from '../chat-ports.js'
 import { drain } from '../outbox/drain.js'
 import type { DrainPorts } from '../outbox/drain-ports.js'
 import { settingsOf } from '../session/session.js'
-import { postKinds, postTimes } from './index.js'
+import { postKinds, scheduleOf } from './index.js'
 import { claimOf, manyTurns, queueTurns, type Turn } from './queue-turns.js'
 import { summarize } from './summary-tick.js'
 import { tellOfDead } from './tell-dead.js'
@@ -66,9 +66,7 @@ async function openSites(kept: readonly KeptSite[]): Promise<readonly Site[]> {
 }
 
 function turnsOf({ key, settings, seq }: Site, now: Instant): readonly Turn[] {
-  const { zone, days, posts: wanted, closed } = settings
-  const site = { workspace: key.workspace, name: key.site, zone, times: postTimes(settings), days, posts: wanted, closed }
-  const slots = due(now, site, postKinds)
+  const slots = due(now, scheduleOf(key, settings), postKinds)
   const turn = (stale: boolean) => (slot: Slot) => ({ key, settings, seq, slot, stale })
   return [...slots.due.map(turn(false)), ...slots.stale.map(turn(true))]
 }

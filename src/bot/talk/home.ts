@@ -1,10 +1,10 @@
 import type { HomeView, KnownBlock } from '@slack/types'
 import { fromIso } from '../../core/instant.js'
-import type { Folded, States } from '../../core/log/fold.js'
 import { emptySite } from '../../core/log/states/site.js'
 import type { Lang, Units } from '../answer.js'
 import type { Ports } from '../context.js'
 import { nameOf } from '../posts/tell-dead.js'
+import { stateOf } from '../session/states.js'
 import { texts } from '../text/index.js'
 import { escapeText } from '../views/escape.js'
 import { section } from '../views/page.js'
@@ -71,8 +71,9 @@ async function inOrder(names: readonly string[], { workspace, user, at }: Delive
   const rows: { readonly name: string; readonly open: number; readonly mine: boolean }[] = []
   for (const name of names) {
     const view = await store.view({ workspace, site: name })
-    const state = ((await view?.state('site'))?.state as unknown as Folded<States['site']> | undefined)?.is ?? emptySite
-    if (view === null || { ...view.base, ...state.settings }.closed) continue
+    if (view === null) continue
+    const state = (await stateOf(view, 'site')) ?? emptySite
+    if ({ ...view.base, ...state.settings }.closed) continue
     const [latest] = mineOnly ? await view.latestOf(user, 1) : []
     const mine = latest !== undefined && (fromIso(latest.entry.at) ?? 0) > at - mineS
     rows.push({ name, open: Object.keys(state.voids.unsettled).length + (state.punch?.open.length ?? 0), mine })

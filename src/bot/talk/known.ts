@@ -1,12 +1,11 @@
-import type { Folded, States } from '../../core/log/fold.js'
 import { emptySite } from '../../core/log/states/site.js'
-import type { WelderState } from '../../core/log/states/welder.js'
 import type { SiteSettings } from '../../core/site.js'
 import type { Lang, Units } from '../answer.js'
 import type { Ports } from '../context.js'
 import type { Known, KnownWelder } from '../forms/parts/known.js'
 import type { SiteView } from '../ports.js'
 import { settingsOf } from '../session/session.js'
+import { stateOf, statesOf } from '../session/states.js'
 import { sheetOf } from '../sheet-of.js'
 
 /** Who opens a form, where. */
@@ -40,8 +39,8 @@ export async function knownFor({ workspace, site, channel, lang, units }: Openin
 const nothing: Pick<Known, 'kit' | 'welders' | 'compatibility'> = { kit: null, welders: [], compatibility: null }
 
 async function ofSite(view: SiteView): Promise<typeof nothing> {
-  const { kit, compatibility } = (await stateOf<'site'>(view, 'site')) ?? emptySite
-  const last = kit === null ? null : await stateOf<'kit'>(view, `kit:${kit}`)
+  const { kit, compatibility } = (await stateOf(view, 'site')) ?? emptySite
+  const last = kit === null ? null : await stateOf(view, `kit:${kit}`)
   return {
     kit: last === null ? null : { name: last.name, lot: last.lot, expiresOn: last.expiresOn?.value ?? null },
     welders: await weldersOf(view),
@@ -50,20 +49,13 @@ async function ofSite(view: SiteView): Promise<typeof nothing> {
 }
 
 async function weldersOf(view: SiteView): Promise<readonly KnownWelder[]> {
-  const rows = await view.states('welder:')
-  const states = rows.flatMap(({ state }) => (state as unknown as Folded<WelderState> | null)?.is ?? [])
-  const judged = states
+  const judged = (await statesOf(view, 'welder'))
     .filter(({ coupon }) => coupon !== null)
     .sort((a, b) => (b.coupon?.at ?? 0) - (a.coupon?.at ?? 0) || (a.name < b.name ? -1 : 1))
   return judged.map(({ name, coupon }) => {
     const { setC = null, speedMMin = null, thicknessMm = null, by = null } = coupon?.value ?? {}
     return { name, setC, speedMMin, thicknessMm, by }
   })
-}
-
-async function stateOf<K extends keyof States>(view: SiteView, subject: string): Promise<States[K] | null> {
-  const row = await view.state(subject)
-  return (row?.state as unknown as Folded<States[K]> | null | undefined)?.is ?? null
 }
 
 /** A new site is mostly near one that is there: the zone of the first that is not invented. */

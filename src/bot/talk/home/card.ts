@@ -4,10 +4,10 @@ import type { VoidState } from '../../../core/log/states/void.js'
 import { nextSlot } from '../../../core/schedule.js'
 import { mendOf } from '../../../core/welds/mend.js'
 import type { Lang } from '../../answer.js'
-import { timesOfKit } from '../../decision/kit-times.js'
+import { boxCOf, timesOfKit } from '../../decision/kit-times.js'
 import type { FormId } from '../../forms/form-id.js'
 import { alertLinesOf } from '../../posts/day-lines.js'
-import { postKinds, postTimes } from '../../posts/index.js'
+import { postKinds, scheduleOf } from '../../posts/index.js'
 import { itemLines } from '../../posts/open-lines.js'
 import { texts } from '../../text/index.js'
 import type { Text } from '../../text/text.js'
@@ -68,11 +68,11 @@ function windowLine({ window, known, on }: Look, how: How, text: Text): string {
 function kitLines({ on }: Look, how: How, text: Text): readonly string[] {
   const { settings, sheet, forecast, now, memory, record } = on
   const standing = record.kits.filter(({ empty }) => !empty)
-  const box = record.kits.find(({ place, placeC }) => place?.value === 'box' && placeC !== null)?.placeC ?? null
+  const boxC = boxCOf(record.kits)
   const lines = standing.slice(0, mostKits).map((kit) => {
     const name = text.kit.name(escapeText(kit.name, 40))
     if (kit.isoC === null && kit.resinC === null) return `${name}${text.frame.colon}${text.fixes['read:kit']}`
-    const times = timesOfKit(kit, { settings, sheet, forecast, boxC: box, learned: memory.site.learned ?? null, now })
+    const times = timesOfKit(kit, { settings, sheet, forecast, boxC, learned: memory.site.learned ?? null, now })
     const said = [
       ...(times.readyAt === null ? [] : [times.readyAt <= now ? text.home.kitReady : text.kit.ready(clock(times.readyAt, now, how))]),
       ...(times.coldAt === null ? [] : [text.kit.cold(clock(times.coldAt, now, how))])
@@ -84,9 +84,8 @@ function kitLines({ on }: Look, how: How, text: Text): readonly string[] {
 
 function postLine({ site, on }: Look, { workspace, ownChannel }: Reader, how: How, text: Text): readonly string[] {
   const { settings, now } = on
-  const { zone, days, posts, closed, channel } = settings
-  if ((channel ?? ownChannel(site)) === null) return [text.home.noChannel]
-  const slot = nextSlot(now, { workspace, name: site, zone, times: postTimes(settings), days, posts, closed }, postKinds)
+  if ((settings.channel ?? ownChannel(site)) === null) return [text.home.noChannel]
+  const slot = nextSlot(now, scheduleOf({ workspace, site }, settings), postKinds)
   return slot === null ? [] : [text.home.nextPost(text.site.posts[slot.kind] ?? slot.kind, clock(slot.dueAt, now, how))]
 }
 
