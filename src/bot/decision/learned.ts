@@ -1,10 +1,9 @@
 import { learnMixing, type ReadingPair } from '../../core/kits/learn.js'
 import { pairsOf } from '../../core/kits/pairs.js'
 import type { KitData, LearnedMixing } from '../../core/log/data.js'
-import type { Folded } from '../../core/log/fold.js'
-import type { KitState } from '../../core/log/states/kit.js'
 import type { Step } from '../../core/log/states/noted.js'
 import type { OnSite } from '../context.js'
+import { stateIn } from '../session/states.js'
 
 /** The kits read last, and the newest pairs, tell enough and bound the work. */
 const mostKits = 12
@@ -31,7 +30,7 @@ export async function learnedBy(on: OnSite, subject: string, data: KitData, at: 
 async function pairsOfOthers({ session, sheet }: OnSite, subject: string, at: number): Promise<readonly ReadingPair[]> {
   const rows = (await session.view.states('kit:')).filter((row) => row.subject !== subject)
   const readAt = (row: (typeof rows)[number]) => {
-    const kit = (row.state as unknown as Folded<KitState>).is
+    const kit = stateIn<'kit'>(row)
     return Math.max(kit?.isoC?.at ?? 0, kit?.resinC?.at ?? 0)
   }
   const newest = rows.sort((a, b) => readAt(b) - readAt(a)).slice(0, mostKits)

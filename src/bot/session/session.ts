@@ -7,6 +7,7 @@ import { touches } from '../../core/log/subjects.js'
 import type { SiteSettings } from '../../core/site.js'
 import type { Ask } from '../ask.js'
 import type { Batch, SiteView, StateRow, ToKeep } from '../ports.js'
+import { stateOf } from './states.js'
 
 interface Pending {
   readonly seq: number
@@ -46,9 +47,7 @@ export interface Session {
 
 /** Settings of a site: what it was made with, and every setting logged since. */
 export async function settingsOf(view: Pick<SiteView, 'base' | 'state'>): Promise<SiteSettings> {
-  const row = await view.state('site')
-  const folded = row?.state as unknown as Folded<States['site']> | undefined
-  return { ...view.base, ...(folded?.is ?? emptySite).settings }
+  return { ...view.base, ...((await stateOf(view, 'site')) ?? emptySite).settings }
 }
 
 export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
