@@ -1,5 +1,5 @@
 import type { Words } from './forms.js'
-import { lexiconOf } from './vocabulary.js'
+import { lexiconOf, meaningsOf } from './vocabulary.js'
 
 /** What each command is called at the start of a message. */
 export const commandWords = {
@@ -28,6 +28,4 @@ export const commandWords = {
 } as const satisfies Record<string, Words>
 
 /** The command words as a lexicon: the label of what is found is the command. */
-export const commandLexicon = lexiconOf(
-  Object.fromEntries(Object.entries(commandWords).map(([command, words]) => [command, { words, read: () => {} }]))
-)
+export const commandLexicon = lexiconOf(meaningsOf(commandWords, () => ({ read: () => {} })))

@@ -1,6 +1,6 @@
 import { fold } from './fold.js'
 import { allForms, type Words } from './forms.js'
-import type { Lexicon, Vocabulary, Walk } from './walk.js'
+import type { Lexicon, Meaning, Vocabulary, Walk } from './walk.js'
 
 /** Makes a vocabulary ready for reading. `other` reads what is none of its words. */
 export function lexiconOf(vocabulary: Vocabulary, other: (walk: Walk) => boolean = () => false): Lexicon {
@@ -12,6 +12,15 @@ export function lexiconOf(vocabulary: Vocabulary, other: (walk: Walk) => boolean
   const spelled = words.filter((word) => !word.includes(' ')).map((written) => ({ written, folded: fold(written) }))
   const heads = new Set(words.filter((word) => word.includes(' ')).map((phrase) => fold(phrase).split(' ')[0] as string))
   return { index, heads, spelled, other }
+}
+
+/** A vocabulary of a closed list: a meaning for each value of it. */
+export function meaningsOf<Value extends string>(
+  list: Readonly<Record<Value, Words>>,
+  meaning: (value: Value) => Omit<Meaning, 'words'>
+): Readonly<Record<Value, Meaning>> {
+  const meanings = (Object.entries(list) as [Value, Words][]).map(([value, words]) => [value, { words, ...meaning(value) }])
+  return Object.fromEntries(meanings) as Record<Value, Meaning>
 }
 
 /** Choices by folded word, for the value after a label. */

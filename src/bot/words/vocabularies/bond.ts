@@ -7,7 +7,7 @@ import { slots } from '../slots/numbers.js'
 import { photo } from '../slots/photo.js'
 import { substrateKinds } from '../slots/substrate-kinds.js'
 import { flag, negated, number, putNumber } from '../take.js'
-import { lexiconOf } from '../vocabulary.js'
+import { lexiconOf, meaningsOf } from '../vocabulary.js'
 import type { Grammar, Vocabulary, Walk } from '../walk.js'
 
 /** Where the square broke. */
@@ -19,12 +19,8 @@ const breaks: Readonly<Record<BondBreak, Words>> = {
 }
 
 export const bondVocabulary: Vocabulary = {
-  ...Object.fromEntries(
-    Object.entries(breaks).map(([one, words]) => [one, { words, read: flag({ broke: one as BondBreak }, { label: 'broke', value: one }) }])
-  ),
-  ...Object.fromEntries(
-    Object.entries(substrateKinds).map(([kind, words]) => [kind, { words, read: flag({ substrate: kind }, { label: 'substrate', value: kind }) }])
-  ),
+  ...meaningsOf(breaks, (broke) => ({ read: flag({ broke }, { label: 'broke', value: broke }) })),
+  ...meaningsOf(substrateKinds, (substrate) => ({ read: flag({ substrate }, { label: 'substrate', value: substrate }) })),
   wanted: { words: { en: 'wanted', es: 'exigid(o,a)', fr: 'exigé(,e)' }, read: number(slots.force, 'wantedN') },
   square: { words: { en: 'square', es: 'cuadro', fr: 'carré' }, read: number(slots.square, 'squareMm') },
   cured: { words: { en: 'cured', es: 'curad(o,a)', fr: 'durci(,e)' }, read: flag({ cured: true }), negated: negated({ cured: false }) },

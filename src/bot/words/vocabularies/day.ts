@@ -2,8 +2,8 @@ import { takeChunk, unknownWord } from '../cursor.js'
 import type { Words } from '../forms.js'
 import { Refused } from '../refused.js'
 import type { DayPart, Said } from '../said.js'
-import { lexiconOf } from '../vocabulary.js'
-import { type Grammar, type Heard, note, put, type Vocabulary, type Walk } from '../walk.js'
+import { lexiconOf, meaningsOf } from '../vocabulary.js'
+import { type Grammar, note, put, type Vocabulary, type Walk } from '../walk.js'
 import { readDate } from '../when.js'
 
 const parts: Readonly<Record<DayPart, Words>> = {
@@ -12,18 +12,12 @@ const parts: Readonly<Record<DayPart, Words>> = {
   csv: { en: 'csv', es: '', fr: '' }
 }
 
-const vocabulary: Vocabulary = Object.fromEntries(
-  Object.entries(parts).map(([part, words]) => [
-    part,
-    {
-      words,
-      read: (walk: Walk, heard: Heard) => {
-        put(walk, heard, 'dayPart', part as DayPart)
-        note(walk, part, true)
-      }
-    }
-  ])
-)
+const vocabulary: Vocabulary = meaningsOf(parts, (part) => ({
+  read: (walk, heard) => {
+    put(walk, heard, 'dayPart', part)
+    note(walk, part, true)
+  }
+}))
 
 /** A date, without a label. */
 function other(walk: Walk): boolean {

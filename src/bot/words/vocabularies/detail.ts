@@ -4,7 +4,7 @@ import { missing } from '../refused.js'
 import { photo } from '../slots/photo.js'
 import { failedWords, passedWords } from '../slots/verdicts.js'
 import { flag } from '../take.js'
-import { lexiconOf } from '../vocabulary.js'
+import { lexiconOf, meaningsOf } from '../vocabulary.js'
 import { type Grammar, note, put, type Vocabulary, type Walk } from '../walk.js'
 
 const kinds: Readonly<Record<DetailKind, Words>> = {
@@ -22,12 +22,7 @@ function say(walk: Walk, kind: DetailKind, status: DetailStatus | 'named'): void
 }
 
 export const detailVocabulary: Vocabulary = {
-  ...Object.fromEntries(
-    (Object.entries(kinds) as [DetailKind, Words][]).map(([kind, words]) => [
-      kind,
-      { words, read: (walk: Walk) => say(walk, kind, 'named'), negated: (walk: Walk) => say(walk, kind, 'none') }
-    ])
-  ),
+  ...meaningsOf(kinds, (kind) => ({ read: (walk) => say(walk, kind, 'named'), negated: (walk) => say(walk, kind, 'none') })),
   passed: { words: passedWords, read: flag({ verdict: 'good' }, { label: 'step', value: 'passed' }) },
   failed: { words: failedWords, read: flag({ verdict: 'bad' }, { label: 'step', value: 'failed' }) },
   all: {

@@ -4,7 +4,7 @@ import { atNumber, takeQuantity } from '../quantity.js'
 import { slotValue } from '../slot.js'
 import { slots } from '../slots/numbers.js'
 import { putNumber } from '../take.js'
-import { lexiconOf } from '../vocabulary.js'
+import { lexiconOf, meaningsOf } from '../vocabulary.js'
 import { type Grammar, note, type Vocabulary, type Walk } from '../walk.js'
 
 const signs: Readonly<Record<FoamSign, Words>> = {
@@ -17,18 +17,12 @@ const signs: Readonly<Record<FoamSign, Words>> = {
   flat: { en: 'flat', es: 'plan(o,a)', fr: 'plat(,e)' }
 }
 
-export const foamVocabulary: Vocabulary = Object.fromEntries(
-  Object.entries(signs).map(([sign, words]) => [
-    sign,
-    {
-      words,
-      read: (walk: Walk) => {
-        walk.fields.signs = [...new Set([...(walk.fields.signs ?? []), sign as FoamSign])]
-        note(walk, 'sign', sign)
-      }
-    }
-  ])
-)
+export const foamVocabulary: Vocabulary = meaningsOf(signs, (sign) => ({
+  read: (walk) => {
+    walk.fields.signs = [...new Set([...(walk.fields.signs ?? []), sign])]
+    note(walk, 'sign', sign)
+  }
+}))
 
 /** How many seconds until the foam gels. */
 function other(walk: Walk): boolean {
