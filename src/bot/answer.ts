@@ -7,6 +7,8 @@ import type { RuleId } from '../core/rules/index.js'
 
 export type Lang = 'en' | 'es' | 'fr'
 export type Units = 'metric' | 'us'
+/** What a person is to a workspace. */
+export type PersonRole = 'crew' | 'supervisor' | 'inspector'
 /** Checks of mending and closing up. */
 export type ClosingCheck = 'bond-square' | 'night-seal' | 'drains-open' | 'sheets-safe' | 'fire-watch' | 'details' | 'punch-list'
 /** Findings of the rules, and of the checks that only a command makes. */

@@ -4,7 +4,7 @@ import type { Draft, Entry, Json } from '../core/log/entry.js'
 import type { SiteKey, SiteSettings } from '../core/site.js'
 import type { Alerts } from '../core/weather/alert.js'
 import type { Forecast } from '../core/weather/forecast.js'
-import type { Lang, Units } from './answer.js'
+import type { Lang, PersonRole, Units } from './answer.js'
 
 /** An entry with its hash and the exact text that was hashed. */
 export interface Kept {
@@ -103,7 +103,7 @@ export type Appended<Reply> =
 export interface Person {
   readonly lang: Lang | null
   readonly units: Units | null
-  readonly role: 'crew' | 'supervisor' | 'inspector' | null
+  readonly role: PersonRole | null
   readonly name: string | null
   /** One direct message a morning for all sites. */
   readonly summary: 'on' | null
@@ -154,7 +154,7 @@ export interface Store {
   /** Makes a person the supervisor of a workspace that has none, in one step over all servers; false: somebody else is. */
   claimSupervisor(workspace: string, id: string): Promise<boolean>
   /** Gives a person a role, in one step over all servers; false, and nothing changed: nobody would be supervisor any more. */
-  nameRole(workspace: string, id: string, role: NonNullable<Person['role']>): Promise<boolean>
+  nameRole(workspace: string, id: string, role: PersonRole): Promise<boolean>
   /** The site whose channel this is; null when it is nobody's. */
   siteOfChannel(workspace: string, channel: string): Promise<string | null>
   close(): Promise<void>

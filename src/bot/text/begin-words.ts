@@ -1,3 +1,5 @@
+import type { PersonRole } from '../answer.js'
+
 /** Setting up: a first site, and who may do what. */
 export interface BeginWords {
   /** The head of an answer. */
@@ -13,7 +15,7 @@ export interface BeginWords {
   readonly afterwards: string
   role(person: string, role: string): string
   named(person: string, role: string): string
-  readonly roles: Readonly<Record<'supervisor' | 'crew' | 'inspector', string>>
+  readonly roles: Readonly<Record<PersonRole, string>>
   supervisors(list: string): string
   readonly noSupervisor: string
   /** Who can, where a person may not. */

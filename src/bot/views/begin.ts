@@ -1,4 +1,4 @@
-import type { Answer } from '../answer.js'
+import type { Answer, PersonRole } from '../answer.js'
 import type { Text } from '../text/text.js'
 import { clockOf } from './clock.js'
 import { escapeText } from './escape.js'
@@ -39,7 +39,7 @@ export function roleView(answer: Answer, how: How, text: Text): Page {
   const { begin } = text
   const { numbers } = answer
   const supervisors = strings(numbers, 'supervisors')
-  const role = begin.roles[oneOf<'supervisor' | 'crew' | 'inspector'>(numbers, 'role', begin.roles) ?? 'crew']
+  const role = begin.roles[oneOf<PersonRole>(numbers, 'role', begin.roles) ?? 'crew']
   const person = who(str(numbers, 'person') ?? '')
   const about = text.labels.role
   const said = flag(numbers, 'named') === true ? begin.named(person, role) : begin.role(person, role)

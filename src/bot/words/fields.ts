@@ -2,6 +2,7 @@ import type { BondBreak, DetailKind, DetailStatus, FireData, RepairStep, SealDat
 import type { FoamSign, KitData, Peel, ReadingData, StatementData, VoidCause, VoidOn, WelderData } from '../../core/log/data.js'
 import type { CornerName } from '../../core/sheets/outline.js'
 import type { ZoneStandardName } from '../../core/sheets/zones/index.js'
+import type { PersonRole } from '../answer.js'
 import type { CornerSaid, DayPart, SiteChange } from './said.js'
 import type { Quantity } from './unit.js'
 
@@ -95,7 +96,7 @@ interface OtherFields {
   siteName: string
   siteNew: true
   person: string
-  role: 'crew' | 'supervisor' | 'inspector'
+  role: PersonRole
   summary: boolean
   ids: string[]
   about: string

@@ -3,7 +3,7 @@ import type { BondData, DetailsData, FireData, RepairStep, SealData } from '../.
 import type { CouponData, FoamSign, KitData, LaidData, Peel, ReadingData, StatementData, VoidData, WelderData } from '../../core/log/data.js'
 import type { Point } from '../../core/sheets/polygon.js'
 import type { ZoneStandardName } from '../../core/sheets/zones/index.js'
-import type { Lang, Refusal, Understood, Units } from '../answer.js'
+import type { Lang, PersonRole, Refusal, Understood, Units } from '../answer.js'
 
 /** A message, wholly understood: JSON units, the shapes of the log's entries. One variant a thing a person can ask. */
 export type Said =
@@ -44,7 +44,7 @@ export type Said =
   /** Site null: how to begin is asked. */
   | { readonly command: 'start'; readonly site: SiteBegun | null }
   /** Role null: what it is; person null: who the supervisors are. */
-  | { readonly command: 'role'; readonly person: string | null; readonly role: 'crew' | 'supervisor' | 'inspector' | null }
+  | { readonly command: 'role'; readonly person: string | null; readonly role: PersonRole | null }
   | { readonly command: 'help'; readonly about: string | null }
   | { readonly command: 'me'; readonly lang: Lang | null; readonly units: Units | null; readonly summary: boolean | null }
   | { readonly command: 'undo'; readonly ids: readonly string[] }

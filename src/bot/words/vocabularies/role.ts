@@ -1,27 +1,22 @@
+import type { PersonRole } from '../../answer.js'
 import { takeChunk, unknownWord } from '../cursor.js'
 import type { Words } from '../forms.js'
 import type { Said } from '../said.js'
-import { lexiconOf } from '../vocabulary.js'
-import { type Grammar, type Heard, note, put, type Vocabulary, type Walk } from '../walk.js'
+import { lexiconOf, meaningsOf } from '../vocabulary.js'
+import { type Grammar, note, put, type Vocabulary, type Walk } from '../walk.js'
 
-const roles: Readonly<Record<'supervisor' | 'crew' | 'inspector', Words>> = {
+const roles: Readonly<Record<PersonRole, Words>> = {
   supervisor: { en: 'supervisor(,s)', es: 'supervisor(,a,es,as)', fr: 'superviseur(,s) chef_de_chantier chef responsable' },
   crew: { en: 'crew', es: 'cuadrilla', fr: 'équipe' },
   inspector: { en: 'inspector(,s)', es: 'inspector(,a,es,as)', fr: 'inspecteur(,s) inspectrice contrôleur(,s)' }
 }
 
-export const roleVocabulary: Vocabulary = Object.fromEntries(
-  Object.entries(roles).map(([role, words]) => [
-    role,
-    {
-      words,
-      read: (walk: Walk, heard: Heard) => {
-        put(walk, { raw: heard.raw, label: 'role' }, 'role', role as keyof typeof roles)
-        note(walk, role, true)
-      }
-    }
-  ])
-)
+export const roleVocabulary: Vocabulary = meaningsOf(roles, (role) => ({
+  read: (walk, heard) => {
+    put(walk, { raw: heard.raw, label: 'role' }, 'role', role)
+    note(walk, role, true)
+  }
+}))
 
 /** A person: a mention as the chat service writes it, or the id that it knows. */
 function other(walk: Walk): boolean {
