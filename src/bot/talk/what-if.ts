@@ -1,6 +1,7 @@
 import type { KnownBlock } from '@slack/types'
 import { DateTime } from 'luxon'
-import { type Instant, localDate } from '../../core/instant.js'
+import { daysOn, type Instant, localDate } from '../../core/instant.js'
+import { firstInstantAt } from '../../core/schedule.js'
 import type { SiteSettings } from '../../core/site.js'
 import type { Lang, Units } from '../answer.js'
 import type { Ask } from '../ask.js'
@@ -73,8 +74,7 @@ async function posted(asked: WhatIfAsked, { how }: Asked, settings: SiteSettings
 }
 
 function nextMorning(at: Instant, { zone, morning }: SiteSettings, before: Instant): Instant | null {
-  const [hour, minute] = morning.split(':').map(Number)
-  const today = DateTime.fromSeconds(at, { zone }).startOf('day')
-  const due = [today, today.plus({ days: 1 })].map((day) => day.set({ hour: hour ?? 0, minute: minute ?? 0 }).toSeconds())
-  return due.find((one) => one > at && one < before) ?? null
+  const today = localDate(at, zone)
+  const due = [today, daysOn(today, 1)].map((date) => firstInstantAt(date, morning, zone))
+  return due.find((one) => one !== null && one > at && one < before) ?? null
 }
