@@ -75,7 +75,7 @@ export function refreshedFirst(weather: Live): Weather {
       return weather.at(place, now)
     },
     alerts: async (place, now) => {
-      await weather.refreshAlerts([{ ...place, zone: 'UTC' }], now, () => false)
+      await weather.refreshAlerts([place], now, () => false)
       return weather.alerts(place, now)
     }
   }

@@ -3,7 +3,8 @@ import type { Instant } from '../../core/instant.js'
 import type { Turns } from './turns.js'
 import { cellOf } from './weather-store.js'
 
-export type Place = Parameters<Weather['at']>[0]
+/** Of a place nothing matters here but the cell it lies in. */
+export type Place = Pick<Parameters<Weather['at']>[0], 'lat' | 'lon'>
 
 /** How cells are asked for, one round after the other. */
 export interface Rounds<Refreshed extends string> {
