@@ -1,5 +1,6 @@
 import type { Instant } from '../../core/instant.js'
 import type { Alert } from '../../core/weather/alert.js'
+import type { AskedSource, Unchanged } from './asked-source.js'
 
 export interface FreshAlerts {
   readonly kind: 'fresh'
@@ -11,15 +12,10 @@ export interface FreshAlerts {
   readonly note: string | null
 }
 
-export type FetchedAlerts = FreshAlerts | { readonly kind: 'unchanged'; readonly expiresAt: Instant }
+export type FetchedAlerts = FreshAlerts | Unchanged
 
-/** A source of alerts that can be asked over the network. */
-export interface AlertSource {
-  readonly name: string
-  readonly covers: (lat: number, lon: number) => boolean
-  /** Throws SourceDown where there is no answer to be had. `note` is what the answer kept came with. */
-  readonly fetch: (lat: number, lon: number, note: string | null, now: Instant) => Promise<FetchedAlerts>
-}
+/** A source of alerts. */
+export type AlertSource = AskedSource<FreshAlerts>
 
 /** The last answer of a source for a cell, as it is kept. */
 export interface KeptAlerts {

@@ -1,7 +1,8 @@
 import type { Weather } from '../../bot/ports.js'
 import { type Instant, toIso } from '../../core/instant.js'
 import type { Alerts } from '../../core/weather/alert.js'
-import type { AlertSource, AlertStore, FetchedAlerts, KeptAlerts } from './alert-source.js'
+import type { AlertSource, AlertStore, KeptAlerts } from './alert-source.js'
+import { askForCell, isDownForAll } from './asked-source.js'
 import { cellRounds, type Place } from './cells.js'
 import type { LiveOptions } from './live.js'
 import { SourceDown } from './source-down.js'
@@ -32,7 +33,7 @@ const slackS = 300
 export function liveAlerts(options: AlertOptions): LiveAlerts {
   const { sources, store } = options
   const pausedUntil = new Map<string, Instant>()
-  const sourceOf = ({ lat, lon }: Pick<Place, 'lat' | 'lon'>) => sources.find((source) => source.covers(lat, lon)) ?? null
+  const sourceOf = ({ lat, lon }: Place) => sources.find((source) => source.covers(lat, lon)) ?? null
   const refresh = async (place: Place, now: Instant): Promise<Refreshed> => {
     const source = sourceOf(place)
     return source === null ? 'same' : refreshOne(options, pausedUntil, source, cellOf(place.lat, place.lon), now)
@@ -68,10 +69,10 @@ async function refreshOne(
   const known = await store.alerts(cell, name)
   if (known !== null && now < known.expiresAt) return 'same'
   if (now < (pausedUntil.get(name) ?? Number.NEGATIVE_INFINITY)) return 'down'
-  const fetched = await ask(source, cell, known, now)
+  const fetched = await askForCell(source, cell, known?.note ?? null, now)
   if (fetched instanceof SourceDown) {
     // Whatever is wrong with one place is asked for again with its next turn.
-    if (fetched.status === null || [401, 403, 429].includes(fetched.status)) pausedUntil.set(name, fetched.retryAt)
+    if (isDownForAll(fetched)) pausedUntil.set(name, fetched.retryAt)
     note({ source: `${name} alerts`, retryAt: toIso(fetched.retryAt) }, fetched.message)
     return 'down'
   }
@@ -82,15 +83,4 @@ async function refreshOne(
   }
   await store.saveAlerts(cell, name, { fetchedAt: now, expiresAt, note: fetched.note, all: fetched.all })
   return JSON.stringify(known?.all ?? []) === JSON.stringify(fetched.all ?? []) ? 'same' : 'changed'
-}
-
-async function ask(source: AlertSource, cell: string, known: KeptAlerts | null, now: Instant): Promise<FetchedAlerts | SourceDown> {
-  // The middle of the cell is asked for, so that all sites in it share one answer.
-  const [lat, lon] = cell.split(',').map(Number)
-  try {
-    return await source.fetch(lat ?? Number.NaN, lon ?? Number.NaN, known?.note ?? null, now)
-  } catch (error) {
-    if (error instanceof SourceDown) return error
-    throw error
-  }
 }

@@ -1,5 +1,6 @@
 import type { Instant } from '../../core/instant.js'
 import type { Forecast } from '../../core/weather/forecast.js'
+import type { AskedSource, Unchanged } from './asked-source.js'
 
 export interface FreshForecast {
   readonly kind: 'fresh'
@@ -14,12 +15,7 @@ export interface FreshForecast {
   readonly note: string | null
 }
 
-export type Fetched = FreshForecast | { readonly kind: 'unchanged'; readonly expiresAt: Instant }
+export type Fetched = FreshForecast | Unchanged
 
-/** A source that can be asked over the network. */
-export interface LiveSource {
-  readonly name: string
-  readonly covers: (lat: number, lon: number) => boolean
-  /** Throws SourceDown where there is no forecast to be had. `lastModified` is what the answer kept came with. */
-  readonly fetch: (lat: number, lon: number, lastModified: string | null, now: Instant) => Promise<Fetched>
-}
+/** A source of forecasts. */
+export type LiveSource = AskedSource<FreshForecast>

@@ -1,6 +1,7 @@
 import type { Weather } from '../../bot/ports.js'
 import { type Instant, toIso } from '../../core/instant.js'
 import { ageOf } from '../../core/weather/lookup.js'
+import { askForCell, isDownForAll } from './asked-source.js'
 import { cellRounds, type Place } from './cells.js'
 import type { Fetched, LiveSource } from './live-source.js'
 import { newest } from './newest.js'
@@ -79,31 +80,15 @@ async function refreshOne(
   const known = await store.latest(cell, name)
   if (known !== null && now < known.expiresAt) return { refreshed: 'kept', issuedAt: known.issuedAt }
   if ([name, `${name} ${cell}`].some((key) => now < (pausedUntil.get(key) ?? Number.NEGATIVE_INFINITY))) return nothing
-  const fetched = await ask(source, cell, known, now)
+  const fetched = await askForCell(source, cell, known?.lastModified ?? null, now)
   if (fetched instanceof SourceDown) {
-    const { status, retryAt, message } = fetched
-    pausedUntil.set(forAll(status) ? name : `${name} ${cell}`, retryAt)
+    const { retryAt, message } = fetched
+    pausedUntil.set(isDownForAll(fetched) ? name : `${name} ${cell}`, retryAt)
     note({ source: name, retryAt: toIso(retryAt) }, message)
     return nothing
   }
   if (fetched.kind === 'fresh' && fetched.note !== null) note({ source: name, retryAt: null }, fetched.note)
   return keep(store, cell, name, fetched, known, now)
-}
-
-/** Away, or refusing us: that holds for every place. Anything else may be the fault of this one. */
-function forAll(status: number | null): boolean {
-  return status === null || status === 401 || status === 403 || status === 429
-}
-
-async function ask(source: LiveSource, cell: string, known: FetchedForecast | null, now: Instant): Promise<Fetched | SourceDown> {
-  // The middle of the cell is asked for, so that all sites in it share one answer.
-  const [lat, lon] = cell.split(',').map(Number)
-  try {
-    return await source.fetch(lat ?? Number.NaN, lon ?? Number.NaN, known?.lastModified ?? null, now)
-  } catch (error) {
-    if (error instanceof SourceDown) return error
-    throw error
-  }
 }
 
 async function keep(store: WeatherStore, cell: string, source: string, fetched: Fetched, known: FetchedForecast | null, now: Instant): Promise<One> {
