@@ -1,6 +1,8 @@
 import type { AlertSource } from '../alert-source.js'
+import type { AskedSource, Unchanged } from '../asked-source.js'
 import type { LiveSource } from '../live-source.js'
 import { fetchNwsAlerts } from './alerts.js'
+import type { NwsRequest } from './ask.js'
 import { fetchNws, nwsUrl } from './index.js'
 
 export interface NwsOptions {
@@ -26,26 +28,20 @@ const boxes = [
  * Mexico lie in the boxes, and there the service itself says that it has nothing.
  */
 export function nwsSource(options: NwsOptions): LiveSource {
-  const { contact, version } = options
-  const baseUrl = options.baseUrl ?? nwsUrl
-  return {
-    name: 'nws',
-    covers: inBoxes,
-    fetch: (lat, lon, note, now) => fetchNws({ baseUrl, contact, version, fetch, lat, lon, note, now })
-  }
+  return askedBy(options, fetchNws)
 }
 
 /** The same service as a source of alerts. */
 export function nwsAlerts(options: NwsOptions): AlertSource {
+  return askedBy(options, fetchNwsAlerts)
+}
+
+function askedBy<Fresh>(options: NwsOptions, ask: (request: NwsRequest) => Promise<Fresh | Unchanged>): AskedSource<Fresh> {
   const { contact, version } = options
   const baseUrl = options.baseUrl ?? nwsUrl
   return {
     name: 'nws',
-    covers: inBoxes,
-    fetch: (lat, lon, note, now) => fetchNwsAlerts({ baseUrl, contact, version, fetch, lat, lon, note, now })
+    covers: (lat, lon) => boxes.some(([south, north, west, east]) => lat >= south && lat <= north && lon >= west && lon <= east),
+    fetch: (lat, lon, note, now) => ask({ baseUrl, contact, version, fetch, lat, lon, note, now })
   }
-}
-
-function inBoxes(lat: number, lon: number): boolean {
-  return boxes.some(([south, north, west, east]) => lat >= south && lat <= north && lon >= west && lon <= east)
 }
