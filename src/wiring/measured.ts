@@ -1,7 +1,6 @@
 import { type Metrics, secondsSince } from '../adapters/http/metrics.js'
 import type { OpenStore } from '../adapters/terminal/tools.js'
-import type { AlertSource } from '../adapters/weather/alert-source.js'
-import type { LiveSource } from '../adapters/weather/live-source.js'
+import type { AskedSource } from '../adapters/weather/asked-source.js'
 import type { Talk } from '../bot/talk/talk.js'
 
 /** The talk, with its answers counted and timed. */
@@ -39,26 +38,26 @@ export function measuredStore(store: OpenStore, metrics: Metrics): OpenStore {
   }
 }
 
-/** How a weather source answered. */
-export type Counted = (source: string, how: 'fresh' | 'unchanged' | 'down') => void
+/** How a weather source answered when it was asked for something. */
+export type Counted = (what: 'forecast' | 'alerts', source: string, how: 'fresh' | 'unchanged' | 'down') => void
 
 /** A weather source, with its answers counted. */
-export function measuredSource(source: LiveSource, counted: Counted): LiveSource {
-  return { ...source, fetch: (...args) => counting(source.name, counted, () => source.fetch(...args)) }
-}
-
-/** A source of alerts, counted under a name of its own. */
-export function measuredAlerts(source: AlertSource, counted: Counted): AlertSource {
-  return { ...source, fetch: (...args) => counting(`${source.name}-alerts`, counted, () => source.fetch(...args)) }
-}
-
-async function counting<Got extends { readonly kind: 'fresh' | 'unchanged' }>(name: string, counted: Counted, ask: () => Promise<Got>): Promise<Got> {
-  try {
-    const fetched = await ask()
-    counted(name, fetched.kind)
-    return fetched
-  } catch (error) {
-    counted(name, 'down')
-    throw error
+export function measuredSource<Fresh extends { readonly kind: 'fresh' }>(
+  what: 'forecast' | 'alerts',
+  source: AskedSource<Fresh>,
+  counted: Counted
+): AskedSource<Fresh> {
+  return {
+    ...source,
+    fetch: async (...args) => {
+      try {
+        const fetched = await source.fetch(...args)
+        counted(what, source.name, fetched.kind)
+        return fetched
+      } catch (error) {
+        counted(what, source.name, 'down')
+        throw error
+      }
+    }
   }
 }

@@ -56,10 +56,10 @@ export async function prepare(config: Config, wired: Wired): Promise<Running> {
     config,
     database,
     (what, message) => wired.log.warn(what, message),
-    (source, how) => {
-      metrics.weather(source, how)
+    (what, source, how) => {
+      metrics.weather(what === 'alerts' ? `${source}-alerts` : source, how)
       // Answers hang on forecasts; alerts are said to be not known.
-      if (!source.endsWith('-alerts')) readiness.asked(how)
+      if (what === 'forecast') readiness.asked(how)
     }
   )
   const report: Ports['report'] = (error, context) => {

@@ -16,7 +16,7 @@ import type { Weather } from '../bot/ports.js'
 import { type Config, weatherSources } from '../config.js'
 import { engineVersion } from '../core/engine.js'
 import type { Instant } from '../core/instant.js'
-import { type Counted, measuredAlerts, measuredSource } from './measured.js'
+import { type Counted, measuredSource } from './measured.js'
 
 /** Weather from live sources, with the alerts of the services that have them. */
 export interface Live extends LiveWeather {
@@ -29,11 +29,11 @@ export function liveFrom(config: Config, database: Database, note: LiveOptions['
   const { SEAMHAND_CONTACT: contact, SEAMHAND_WEATHER: set } = config
   const order = [...new Set(set.kind === 'live' ? set.order : weatherSources)]
   const sources = contact === undefined ? [] : order.map((name) => sourceOf(name, contact, config))
-  const used = sources.filter((source) => source !== null).map((source) => measuredSource(source, counted))
+  const used = sources.filter((source) => source !== null).map((source) => measuredSource('forecast', source, counted))
   const turns = turnsTable(database)
   const warning = contact === undefined || !order.includes('nws') ? [] : [nwsAlerts({ ...who(contact), baseUrl: config.NWS_URL ?? null })]
   const alerts = liveAlerts({
-    sources: warning.map((source) => measuredAlerts(source, counted)),
+    sources: warning.map((source) => measuredSource('alerts', source, counted)),
     store: { ...alertsTable(database), ...turns },
     note
   })
