@@ -58,7 +58,7 @@ function wordOf(entity: Entity): string {
 function ringOf(line: Entity, mm: number): FileRing {
   const word = wordOf(line)
   if (line.groups.some(({ code, value }) => code === 42 && !(Math.abs(Number(value)) <= 1e-9))) throw new NotAnOutline('curve', word)
-  const corners = placesOf(line, 10, 20, word).map((at) => ({ at: [at[0] * mm, at[1] * mm] as const, word }))
+  const corners = cornersOf(line, 10, 20, mm)
   const ring = open(corners)
   const closed = (Number(firstOf(line, 70) ?? 0) & 1) === 1
   if (!closed && ring.length === corners.length) throw new NotAnOutline('not-closed', word)
@@ -66,18 +66,19 @@ function ringOf(line: Entity, mm: number): FileRing {
 }
 
 function sideOf(line: Entity, mm: number): Side {
-  const word = wordOf(line)
-  const [from, to] = [placesOf(line, 10, 20, word)[0], placesOf(line, 11, 21, word)[0]]
-  if (from === undefined || to === undefined) throw new NotAnOutline('bad-number', word)
-  return { from: { at: [from[0] * mm, from[1] * mm], word }, to: { at: [to[0] * mm, to[1] * mm], word } }
+  const [from] = cornersOf(line, 10, 20, mm)
+  const [to] = cornersOf(line, 11, 21, mm)
+  if (from === undefined || to === undefined) throw new NotAnOutline('bad-number', wordOf(line))
+  return { from, to }
 }
 
-/** Every x with the y that follows it. */
-function placesOf({ groups }: Entity, xCode: number, yCode: number, word: string): readonly (readonly [number, number])[] {
-  const xs = groups.filter(({ code }) => code === xCode).map(({ value }) => numberOf(value, word))
-  const ys = groups.filter(({ code }) => code === yCode).map(({ value }) => numberOf(value, word))
+/** Every x with its y, in mm. */
+function cornersOf(line: Entity, xCode: number, yCode: number, mm: number): FileRing {
+  const word = wordOf(line)
+  const along = (wanted: number) => line.groups.filter(({ code }) => code === wanted).map(({ value }) => numberOf(value, word) * mm)
+  const [xs, ys] = [along(xCode), along(yCode)]
   if (xs.length !== ys.length) throw new NotAnOutline('bad-number', word)
-  return xs.map((x, i) => [x, ys[i] as number] as const)
+  return xs.map((x, i) => ({ at: [x, ys[i] as number], word }))
 }
 
 function numberOf(value: string, word: string): number {
