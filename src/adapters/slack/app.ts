@@ -16,7 +16,6 @@ import { createWork } from './work.js'
 import { manyWorkspaces, oneWorkspace, type Workspaces } from './workspaces.js'
 
 export type { Slack, SlackMode, SlackOptions } from './slack.js'
-export { SlackError } from './slack-error.js'
 
 /** The app, with its token proved and the first answer warm. Throws a SlackError. */
 export async function createSlack(options: SlackOptions): Promise<Slack> {

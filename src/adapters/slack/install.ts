@@ -10,16 +10,13 @@ import type { InstallationBook } from './workspaces.js'
 
 export const installPaths: readonly string[] = ['/slack/install', '/slack/oauth_redirect']
 
-export interface InstallSettings {
+/** Many workspaces, over HTTP. */
+export interface InstallMode {
+  readonly kind: 'many'
   readonly clientId: string
   readonly clientSecret: string
   readonly stateSecret: string
   readonly signingSecret: string
-}
-
-/** Many workspaces, over HTTP. */
-export interface InstallMode extends InstallSettings {
-  readonly kind: 'many'
   readonly book: InstallationBook
   readonly words: InstallWords
   /** Told who installed it, once it is in the book. */
