@@ -49,7 +49,7 @@ export const sheetFiles: fc.Arbitrary<SheetFile> = fc.record({
   head: fc.constantFrom(...heads)
 })
 
-export function sheetText({ base, changes: made, cuts: cut, head }: SheetFile): string {
+function sheetText({ base, changes: made, cuts: cut, head }: SheetFile): string {
   const whole = { ...(base === 'metric' ? commonPractice : commonPracticeUs), id: 'mine', extends: null }
   const sheet = mutated(base === 'small' ? small : whole, made, { many: 60, deep: 80 })
   // JSON over several lines is YAML too.

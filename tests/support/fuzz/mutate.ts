@@ -39,7 +39,7 @@ export type Change =
   | { readonly what: 'set'; readonly at: number; readonly value: unknown }
 
 /** One change of a value somewhere inside, by the number of the place. */
-export const change: fc.Arbitrary<Change> = fc.oneof(
+const change: fc.Arbitrary<Change> = fc.oneof(
   fc.record({
     what: fc.constantFrom('drop', 'double', 'reverse', 'empty', 'many', 'deep', 'negate', 'text', 'proto' as const),
     at: fc.nat(1_000_000)

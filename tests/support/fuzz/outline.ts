@@ -73,7 +73,7 @@ function dxf(file: OutlineFile): string {
   return [...lines, '0', 'ENDSEC', '0', 'EOF', ''].join('\n')
 }
 
-export function outlineBytes(file: OutlineFile): Uint8Array {
+function outlineBytes(file: OutlineFile): Uint8Array {
   const text = { geojson: geoJson, csv, dxf }[file.kind](file)
   return Buffer.concat([Buffer.from(cutText(text, file.cuts)), Buffer.from(file.bytes)])
 }

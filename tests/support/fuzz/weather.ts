@@ -1,8 +1,6 @@
 import fc from 'fast-check'
 import { readWeatherFile, WeatherFileError } from '../../../src/adapters/weather/file.js'
-import { fixedWeather } from '../../../src/adapters/weather/index.js'
-import type { Forecast } from '../../../src/core/weather/forecast.js'
-import { makeForecast } from '../../../src/core/weather/forecast.js'
+import { type Forecast, makeForecast } from '../../../src/core/weather/forecast.js'
 import { emptyHour, type Hour } from '../../../src/core/weather/hour.js'
 import { fixture } from '../fixture.js'
 import { type Change, type Cut, changes, cuts, cutText, mutated, polluted } from './mutate.js'
@@ -13,7 +11,7 @@ export interface Answer {
   readonly cuts: readonly Cut[]
 }
 
-/** Recorded answers, issued on these days. */
+/** Recorded answers. */
 const recorded: Readonly<Record<string, unknown>> = Object.fromEntries(
   ['metno_compact', 'metno_complete', 'nws_gridpoints', 'open-meteo_forecast'].map((name) => [name, JSON.parse(fixture(`weather/${name}.json`))])
 )
@@ -21,7 +19,7 @@ const recorded: Readonly<Record<string, unknown>> = Object.fromEntries(
 /** A recorded answer of a source that was changed on the way. */
 export const answers: fc.Arbitrary<Answer> = fc.record({ source: fc.constantFrom(...Object.keys(recorded)), changes, cuts })
 
-export function answerText({ source, changes: made, cuts: cut }: Answer): string {
+function answerText({ source, changes: made, cuts: cut }: Answer): string {
   return cutText(JSON.stringify(mutated(recorded[source], made)), cut)
 }
 
@@ -34,7 +32,7 @@ export function answerFault(answer: Answer): string | null {
 }
 
 /** The forecast; null where it was refused; a text where neither is right. */
-export function forecastOf(answer: Answer): Forecast | string | null {
+function forecastOf(answer: Answer): Forecast | string | null {
   try {
     return readWeatherFile(answerText(answer), 1_777_881_600)
   } catch (error) {
@@ -84,5 +82,3 @@ export function wildForecasts(from: number): fc.Arbitrary<Forecast> {
       return makeForecast({ source: 'met', issuedAt: from + startH * 3600, sample: false, hours: list })
     })
 }
-
-export { fixedWeather }

@@ -24,7 +24,7 @@ function same(read: unknown, wanted: number | readonly number[]): boolean {
   return Array.isArray(read) && read.length === wanted.length && wanted.every((one, i) => near(read[i] as number, one))
 }
 
-export function read({ text, units }: Message): Reading {
+function read({ text, units }: Message): Reading {
   return readWords(text, { units, zone: 'Europe/Berlin', now })
 }
 
