@@ -1,35 +1,13 @@
-import { mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, it } from 'vitest'
-import { launchBrowser } from './support/browser.js'
-import { movedClock } from './support/clock.js'
-import { runBeside, type Serving, startServing } from './support/serving.js'
+import type { Page } from 'playwright-core'
+import { expect, it } from 'vitest'
+import { oneLife } from './support/life.js'
+import { runBeside } from './support/serving.js'
 
-let folder = ''
-let browser: Browser
-let clock: ReturnType<typeof movedClock>
-let serving: Serving
-
-beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'seamhand-story-'))
-  browser = await launchBrowser()
-  // A Monday of the invented week, ten in the morning at the demo site.
-  clock = movedClock('2026-05-04T08:00:00Z')
-  serving = await startServing(folder)
-})
-
-afterAll(async () => {
-  await serving.stop()
-  clock.stop()
-  await browser.close()
-  rmSync(folder, { recursive: true })
-})
+const life = oneLife()
 
 async function open(user: string): Promise<Page> {
-  const page = await browser.newPage({ viewport: { width: 380, height: 800 } })
-  await page.goto(`${serving.base}/?site=demo&user=${user}`)
+  const page = await life.browser.newPage({ viewport: { width: 380, height: 800 } })
+  await page.goto(`${life.base}/?site=demo&user=${user}`)
   return page
 }
 
@@ -81,16 +59,13 @@ it('a crew day: ask, checklist by form, coupon, void, the morning post, and a re
   await expect.poll(() => log(crew).getByText('✓ GO: close the area').count()).toBe(1)
 
   // The next day at half past five, after a night switched off.
-  await serving.stop()
-  clock.set('2026-05-05T03:30:05Z')
-  serving = await startServing(folder)
+  await life.restart('2026-05-05T03:30:05Z')
   const supervisor = await open('supervisor')
   const post = log(supervisor).getByText(/spray \(forecast\), demo, 5 May 2026/)
   await post.waitFor()
   for (const part of [/spray: .*go/, /lay sheets/, /weld: /, /warm box/, /invented week/]) await log(supervisor).getByText(part).first().waitFor()
 
-  await serving.stop()
-  serving = await startServing(folder)
+  await life.restart()
   const again = await open('supervisor')
   await log(again).getByText('NO-GO: coupon failed').waitFor()
   expect(
@@ -98,7 +73,7 @@ it('a crew day: ask, checklist by form, coupon, void, the morning post, and a re
       .getByText(/spray \(forecast\), demo, 5 May 2026/)
       .count()
   ).toBe(1)
-  const verified = await runBeside(folder, 'verify', ['--json'])
+  const verified = await runBeside(life.folder, 'verify', ['--json'])
   expect(verified).toMatchObject({ code: 0 })
   const { sites } = JSON.parse(verified.out) as { sites: { site: string; entries: number; firstBad: null }[] }
   expect(sites).toEqual([expect.objectContaining({ site: 'demo', firstBad: null })])

@@ -1,33 +1,11 @@
-import { mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, it } from 'vitest'
+import type { Page } from 'playwright-core'
+import { expect, it } from 'vitest'
 import { type RoomLang, roomWords } from '../../../src/adapters/room/words/index.js'
 import { texts } from '../../../src/bot/text/index.js'
 import { stickingOut, tooSmall, wrongBy } from '../../support/axe.js'
-import { launchBrowser } from '../../support/browser.js'
-import { movedClock } from '../../support/clock.js'
-import { type Serving, startServing } from '../../support/serving.js'
+import { oneLife } from '../../support/life.js'
 
-let folder = ''
-let browser: Browser
-let clock: ReturnType<typeof movedClock>
-let serving: Serving
-
-beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'seamhand-access-'))
-  browser = await launchBrowser()
-  clock = movedClock('2026-05-04T08:00:00Z')
-  serving = await startServing(folder)
-})
-
-afterAll(async () => {
-  await serving.stop()
-  clock.stop()
-  await browser.close()
-  rmSync(folder, { recursive: true })
-})
+const life = oneLife()
 
 /** Light and dark, phone and desk, as the page stands: checked by axe-core, sizes of targets on the phone, and nothing wider than the window. */
 async function sound(page: Page, where: string): Promise<void> {
@@ -46,11 +24,11 @@ async function sound(page: Page, where: string): Promise<void> {
 for (const lang of ['en', 'es', 'fr'] as const satisfies readonly RoomLang[])
   it(`the page, a form with its errors, a picture and the slider are accessible in ${lang}`, async () => {
     const words = roomWords[lang]
-    const page = await browser.newPage({ viewport: { width: 1280, height: 800 } })
-    await page.goto(`${serving.base}/?site=demo&user=supervisor&lang=${lang}&at=2026-05-04T08:00:00Z`)
+    const page = await life.browser.newPage({ viewport: { width: 1280, height: 800 } })
+    await page.goto(`${life.base}/?site=demo&user=supervisor&lang=${lang}&at=2026-05-04T08:00:00Z`)
     expect.soft(await page.evaluate(() => document.documentElement.lang)).toBe(lang)
-    const log = page.getByRole('log', { name: words.messages })
-    await page.getByRole('textbox', { name: words.message }).fill('/day')
+    const log = page.getByRole('log', { name: words.messagesName })
+    await page.getByRole('textbox', { name: words.messageName }).fill('/day')
     await page.getByRole('button', { name: words.send }).click()
     await log.getByRole('img').first().waitFor()
     await page.getByRole('region', { name: words.home }).getByRole('button').nth(3).waitFor()

@@ -1,38 +1,18 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { mkdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { createCanvas } from '@napi-rs/canvas'
-import type { Browser, Locator, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, it } from 'vitest'
+import type { Locator, Page } from 'playwright-core'
+import { expect, it } from 'vitest'
 import { type RoomLang, roomWords } from '../../../src/adapters/room/words/index.js'
 import { texts } from '../../../src/bot/text/index.js'
 import { stickingOut, tooSmall } from '../../support/axe.js'
-import { launchBrowser } from '../../support/browser.js'
-import { movedClock } from '../../support/clock.js'
-import { runBeside, type Serving, startServing } from '../../support/serving.js'
+import { oneLife } from '../../support/life.js'
+import { runBeside } from '../../support/serving.js'
 
 /** Where pictures of the days go for people to look at; nowhere unless a folder is named. */
 const shots = process.env.ROOM_SHOTS
 
-let folder = ''
-let browser: Browser
-let clock: ReturnType<typeof movedClock>
-let serving: Serving
-
-beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'seamhand-days-'))
-  browser = await launchBrowser()
-  // A Monday of the invented week, ten in the morning at the demo site.
-  clock = movedClock('2026-05-04T08:00:00Z')
-  serving = await startServing(folder)
-})
-
-afterAll(async () => {
-  await serving.stop()
-  clock.stop()
-  await browser.close()
-  rmSync(folder, { recursive: true })
-})
+const life = oneLife()
 
 interface Visitor {
   readonly page: Page
@@ -48,13 +28,13 @@ interface Visitor {
 }
 
 async function visit(user: string, lang: RoomLang, width: number, colorScheme: 'light' | 'dark'): Promise<Visitor> {
-  const context = await browser.newContext({ viewport: { width, height: 800 }, colorScheme, timezoneId: 'Europe/Berlin' })
+  const context = await life.browser.newContext({ viewport: { width, height: 800 }, colorScheme, timezoneId: 'Europe/Berlin' })
   const page = await context.newPage()
   page.setDefaultTimeout(20_000)
   const words = roomWords[lang]
-  const back = () => page.goto(`${serving.base}/?site=demo&user=${user}&lang=${lang}`)
+  const back = () => page.goto(`${life.base}/?site=demo&user=${user}&lang=${lang}`)
   await back()
-  const log = page.getByRole('log', { name: words.messages })
+  const log = page.getByRole('log', { name: words.messagesName })
   return {
     page,
     log,
@@ -62,7 +42,7 @@ async function visit(user: string, lang: RoomLang, width: number, colorScheme: '
     back,
     say: async (text, photo) => {
       if (photo !== undefined) await page.getByLabel(words.photo).setInputFiles(photoOf(photo))
-      await page.getByRole('textbox', { name: words.message }).fill(text)
+      await page.getByRole('textbox', { name: words.messageName }).fill(text)
       await page.getByRole('button', { name: words.sendName, exact: true }).click()
     },
     answer: async (text) => {
@@ -102,13 +82,6 @@ function photoOf(name: string): { name: string; mimeType: string; buffer: Buffer
   pen.lineWidth = 8
   pen.strokeRect(250, 190, 140, 100)
   return { name, mimeType: 'image/jpeg', buffer: canvas.toBuffer('image/jpeg') }
-}
-
-/** Another time of the same life: switched off, and on again when the post is due. */
-async function until(iso: string): Promise<void> {
-  await serving.stop()
-  clock.set(iso)
-  serving = await startServing(folder)
 }
 
 it('a day of the crew, in Spanish', async () => {
@@ -169,7 +142,7 @@ it('a day of the crew, in Spanish', async () => {
 }, 90_000)
 
 it('a day of the supervisor, in English', async () => {
-  await until('2026-05-05T03:30:05Z')
+  await life.restart('2026-05-05T03:30:05Z')
   const { page, log, say, answer, look, back } = await visit('supervisor', 'en', 1280, 'light')
   const { talk } = texts.en
   await answer(/spray \(forecast\), demo, 5 May 2026/)
@@ -200,7 +173,7 @@ it('a day of the supervisor, in English', async () => {
   await answer(/override|goes ahead/i)
   await look('override')
 
-  await until('2026-05-05T16:00:05Z')
+  await life.restart('2026-05-05T16:00:05Z')
   await back()
   await answer(/wrap-up, demo/)
   const link = log.getByRole('link', { name: /^Download .*\.pdf/ }).last()
@@ -232,7 +205,7 @@ it('a day of the inspector, in French', async () => {
   await look('zoom')
   await page.keyboard.press('Escape')
   const anchor = /demo:\d+:[0-9a-f]{64}/.exec((await log.textContent()) ?? '')?.[0] ?? ''
-  const verified = await runBeside(folder, 'verify', ['--json', '--anchor', anchor])
+  const verified = await runBeside(life.folder, 'verify', ['--json', '--anchor', anchor])
   expect(JSON.parse(verified.out)).toMatchObject({ ok: true })
   await page.getByRole('button', { name: words.whatIf }).click()
   await page.getByRole('dialog').getByRole('heading', { name: words['whatIf-morning'] }).waitFor()
