@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { roomCommands } from '../../../src/adapters/room/commands.js'
 import { langOf, type RoomLang, roomSays, roomWords, type WordName } from '../../../src/adapters/room/words/index.js'
-import { messageShortcuts } from '../../../src/adapters/slack/manifest.js'
+import { manifestOf, messageShortcuts } from '../../../src/adapters/slack/manifest.js'
 import { readWords } from '../../../src/bot/words/read.js'
 
 const langs = Object.keys(roomWords) as readonly RoomLang[]
@@ -17,8 +17,11 @@ describe('words of the room', () => {
       }
   })
 
-  it('are in English what outsiders find them by (outside contract §12)', () => {
-    expect(roomWords.en).toMatchObject({ sites: 'Sites', messages: 'Messages', message: 'Message', send: 'Send', home: 'Home' })
+  it('are what outsiders find them by (outside contract §12): in English to the letter, elsewhere with it in them', () => {
+    const found = { sitesName: 'Sites', messagesName: 'Messages', messageName: 'Message', sendName: 'Send', homeName: 'Home' } as const
+    expect(roomWords.en).toMatchObject({ ...found, sites: 'Sites', send: 'Send', home: 'Home' })
+    for (const lang of langs)
+      for (const [name, english] of Object.entries(found)) expect(roomWords[lang][name as keyof typeof found], lang).toContain(english)
   })
 
   it('keep what belongs before : ; ? ! together in French', () => {
@@ -36,6 +39,11 @@ describe('words of the room', () => {
   })
 
   it('name every command of the manifest and every shortcut', () => {
+    expect(roomCommands.map((name) => `/${name}`).sort()).toEqual(
+      manifestOf(null)
+        .features.slash_commands.map(({ command }) => command)
+        .sort()
+    )
     for (const { callbackId, name } of messageShortcuts) expect(roomWords.en[`shortcut-${callbackId}`]).toBe(name)
   })
 

@@ -18,13 +18,11 @@ export const en = {
   us: 'US',
   home: 'Home',
   homeEmpty: 'Nothing here yet.',
-  messages: 'Messages',
   logEmpty: 'No messages yet. Ask below, such as: can we spray now?',
-  message: 'Message',
   placeholder: 'Ask in plain words, or start with /',
   photo: 'Photo',
   send: 'Send',
-  // What helpers and tests find the page by: the English name stands in it whatever the language.
+  // What the page is found by from outside: the English name stands in it whatever the language.
   sitesName: 'Sites',
   homeName: 'Home',
   messagesName: 'Messages',
