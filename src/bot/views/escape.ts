@@ -10,15 +10,19 @@ export function escapeText(text: string, max: number = longest): string {
     .replace(/\s+/gu, ' ')
     .replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Cn}]/gu, '')
     .trim()
-  return clip(plain, max)
-    .replace(/:\/\//g, ': //')
-    .replace(/\*/g, '∗')
-    .replace(/~/g, '∼')
-    .replace(/`/g, 'ˋ')
-    .replace(/(?<![\p{L}\p{N}])_|_(?![\p{L}\p{N}])/gu, 'ˍ')
-    .replace(/&/g, '&amp;')
-    .replace(/</g, '&lt;')
-    .replace(/>/g, '&gt;')
+  return withEntities(
+    clip(plain, max)
+      .replace(/:\/\//g, ': //')
+      .replace(/\*/g, '∗')
+      .replace(/~/g, '∼')
+      .replace(/`/g, 'ˋ')
+      .replace(/(?<![\p{L}\p{N}])_|_(?![\p{L}\p{N}])/gu, 'ˍ')
+  )
+}
+
+/** Text as typed, unable to ping: the chat service takes three characters for markup, and wants them as entities. */
+export function withEntities(text: string): string {
+  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;')
 }
 
 /** Cuts after so many characters (code points), and shows that it did. */

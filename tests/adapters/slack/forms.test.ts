@@ -201,6 +201,14 @@ describe('forms', () => {
     ])
   })
 
+  it('says long words again cut at a character, never within an entity', async () => {
+    const words = `${'x'.repeat(1497)}<<<<<`
+    bot.talk.set({ submit: () => new Promise((resolve) => setTimeout(() => resolve({ kind: 'errors', errors: {}, words }), 300)) })
+    await bot.deliver(sent())
+    await until(() => bot.service.of('chat.postEphemeral').length === 2)
+    expect(bot.service.of('chat.postEphemeral').at(-1)?.args.text).toBe(`${'x'.repeat(1497)}&lt;&lt;…`)
+  })
+
   it('takes a form without a place to the person', async () => {
     await bot.deliver(sent({ private_metadata: 'not JSON' }))
     expect((await until(() => bot.service.of('chat.postMessage')[0])).args).toMatchObject({ channel: 'U1' })

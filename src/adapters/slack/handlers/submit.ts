@@ -1,4 +1,5 @@
 import type { Delivery, Submitted } from '../../../bot/talk/talk.js'
+import { clip, withEntities } from '../../../bot/views/escape.js'
 import { deliveryOf } from '../delivery.js'
 import { type Loose, textAt } from '../loose.js'
 import { bringPhotos } from '../photos.js'
@@ -6,6 +7,9 @@ import { formValues } from '../values.js'
 import { within } from '../work.js'
 import type { Ack, Context } from './context.js'
 import { refreshHome } from './home.js'
+
+/** Of what was typed so many characters are said again. */
+const mostWords = 1500
 
 /** A sent form: mistakes stay at their fields, the form open; else it closes and the answer goes to the channel. */
 export async function onSubmit(context: Context, body: Loose, ack: Ack): Promise<void> {
@@ -33,7 +37,12 @@ async function finish(context: Context, delivery: Delivery, result: Submitted): 
       ? // The form is closed: what was wrong is said with what was typed, to be sent again, and nothing was logged.
         await out.say(
           { workspace: delivery.workspace, channel: delivery.channel, user: delivery.user, thread: null },
-          { text: [...Object.values(result.errors), ...(result.words ? [escaped(result.words)] : [])].join('\n'), blocks: [], to: 'asker', files: [] }
+          {
+            text: [...Object.values(result.errors), ...(result.words ? [withEntities(clip(result.words, mostWords))] : [])].join('\n'),
+            blocks: [],
+            to: 'asker',
+            files: []
+          }
         )
       : await out.say(
           { workspace: delivery.workspace, channel: result.channel ?? delivery.channel, user: delivery.user, thread: result.thread ?? null },
@@ -41,9 +50,4 @@ async function finish(context: Context, delivery: Delivery, result: Submitted): 
         )
   if (!said) seen.forget(delivery.claim)
   else if (result.kind === 'message') await bringPhotos(context, delivery, result.message, result.channel ?? delivery.channel)
-}
-
-/** As typed, unable to ping or to link: the service takes three characters for markup. */
-function escaped(words: string): string {
-  return words.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').slice(0, 1500)
 }
