@@ -1,12 +1,14 @@
 import type { HomeView, KnownBlock } from '@slack/types'
 import { fromIso } from '../../core/instant.js'
 import { emptySite } from '../../core/log/states/site.js'
-import type { Lang, Units } from '../answer.js'
+import type { Lang } from '../answer.js'
 import type { Ports } from '../context.js'
 import { nameOf } from '../posts/tell-dead.js'
 import { stateOf } from '../session/states.js'
 import { texts } from '../text/index.js'
+import type { Text } from '../text/text.js'
 import { escapeText } from '../views/escape.js'
+import type { How } from '../views/how.js'
 import { section } from '../views/page.js'
 import { formButton, nowhere } from './buttons.js'
 import { cardOf } from './home/card.js'
@@ -25,45 +27,46 @@ const mostGivenUp = 10
 /** A site is a person's own for so long after they last logged something there. */
 const mineS = 14 * 86_400
 
+type Wanted = Pick<How, 'lang' | 'units'>
+
 /** Home: my sites, to a supervisor all of them; what needs somebody first, each with buttons for the next thing. Nothing is written. */
-export async function homeView(delivery: Delivery, how: { readonly lang: Lang; readonly units: Units }, ports: Ports): Promise<HomeView> {
+export async function homeView(delivery: Delivery, how: Wanted, ports: Ports): Promise<HomeView> {
   const { lang } = how
-  const { talk, home, frame } = texts[lang]
-  const { workspace, user, at } = delivery
+  const { talk } = texts[lang]
+  const { workspace, user } = delivery
   const { role } = await ports.store.person(workspace, user)
   const supervisor = role === 'supervisor'
   const names = await ports.store.sites(workspace)
   const begin: KnownBlock[] = supervisor || names.length === 0 ? [{ type: 'actions', elements: [formButton('start', nowhere, lang, false)] }] : []
   if (names.length === 0) return { type: 'home', blocks: [section(`*${talk.noSites}*\n${escapeText(talk.howToBegin, 200)}`), ...begin] }
   const ordered = await inOrder(names.slice(0, mostRead), delivery, !supervisor, ports)
-  const asking = {
-    text: '',
-    at,
-    workspace,
-    site: null,
-    channel: null,
-    user,
-    role: 'crew',
-    via: delivery.via,
-    ...how,
-    log: false,
-    claim: null
-  } as const
+  const looks = await looksAt(ordered.slice(0, mostJudged), delivery, how, ports)
+  const shown = looks.slice(0, mostShown)
+  const rest = [...looks.slice(mostShown).map(({ site }) => site), ...ordered.slice(mostJudged)]
+  const more = rest.length + Math.max(0, names.length - mostRead)
+  const head: KnownBlock = { type: 'header', text: { type: 'plain_text', text: talk.home(shown.length + more), emoji: false } }
+  const reader = { workspace, how, acting: role !== 'inspector', ownChannel: ports.ownChannel ?? (() => null) }
+  const cards = shown.flatMap((look) => [{ type: 'divider' as const }, ...cardOf(look, reader)])
+  const blocks = [head, ...(supervisor ? await givenUp(delivery, lang, ports) : []), ...cards, ...othersOf(rest, more, texts[lang]), ...begin]
+  return { type: 'home', blocks }
+}
+
+/** Sites looked at one after the other, the one that needs somebody most first. */
+async function looksAt(names: readonly string[], { workspace, user, at, via }: Delivery, how: Wanted, ports: Ports): Promise<readonly Look[]> {
+  const ask = { text: '', at, workspace, site: null, channel: null, user, role: 'crew', via, ...how, log: false, claim: null } as const
   const looks: Look[] = []
-  for (const name of ordered.slice(0, mostJudged)) {
-    const look = await lookAt(name, asking, ports)
+  for (const name of names) {
+    const look = await lookAt(name, ask, ports)
     if (look !== null) looks.push(look)
   }
-  const shown = looks.sort((a, b) => needOf(b) - needOf(a) || (a.site < b.site ? -1 : 1)).slice(0, mostShown)
-  const reader = { workspace, how, acting: role !== 'inspector', ownChannel: ports.ownChannel ?? (() => null) }
-  const rest = [...looks.map(({ site }) => site), ...ordered.slice(mostJudged)].filter((name) => !shown.some(({ site }) => site === name))
-  const more = rest.length + Math.max(0, names.length - mostRead)
+  return looks.sort((a, b) => needOf(b) - needOf(a) || (a.site < b.site ? -1 : 1))
+}
+
+/** Sites that are not shown: the first by name, all of them by number. */
+function othersOf(rest: readonly string[], more: number, { frame, home }: Text): KnownBlock[] {
+  if (more === 0) return []
   const named = rest.slice(0, mostNamed).map((name) => escapeText(name, 40))
-  const others =
-    more === 0 ? [] : [section(`${frame.more(more)}${frame.colon}${named.join(', ')}${more > named.length ? ' …' : ''}\n${home.askSite}`)]
-  const head: KnownBlock = { type: 'header', text: { type: 'plain_text', text: talk.home(shown.length + more), emoji: false } }
-  const cards = shown.flatMap((look) => [{ type: 'divider' as const }, ...cardOf(look, reader)])
-  return { type: 'home', blocks: [head, ...(supervisor ? await givenUp(delivery, lang, ports) : []), ...cards, ...others, ...begin] }
+  return [section(`${frame.more(more)}${frame.colon}${named.join(', ')}${more > named.length ? ' …' : ''}\n${home.askSite}`)]
 }
 
 /** Open sites, those with the most that stands open first; to a crew its own alone, where it has any. */
