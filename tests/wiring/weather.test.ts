@@ -4,6 +4,7 @@ import { openSqlite } from '../../src/adapters/store/open-sqlite.js'
 import type { Database } from '../../src/adapters/store/schema.js'
 import { readConfig } from '../../src/config.js'
 import type { Instant } from '../../src/core/instant.js'
+import { prepare } from '../../src/wiring/running.js'
 import { wire } from '../../src/wiring/tools.js'
 import { liveFrom } from '../../src/wiring/weather.js'
 import { temporaryFolder } from '../support/databases.js'
@@ -176,4 +177,22 @@ describe('weather at the terminal', () => {
     for (const at of [now, now + 1]) expect(await (await tools.weather('live', at, store)).at(berlin, at)).toBeNull()
     await store.close()
   })
+})
+
+it('readiness hangs on forecasts: alerts that are away take nothing from it', async () => {
+  const config = readConfig({
+    SEAMHAND_DATA: `${folder()}/ready`,
+    SEAMHAND_CONTACT: 'ops@crew.example',
+    SEAMHAND_WEATHER: 'nws',
+    LOG_LEVEL: 'silent',
+    ...urls
+  })
+  const terminal = { out: () => undefined, err: () => undefined, lines: async function* () {}, now: () => now }
+  const { live, readiness, store } = await prepare(config, wire(config, terminal, true))
+  nock(urls.NWS_URL).get('/points/33.52,-86.81').twice().reply(500, '')
+  await live.refreshAlerts([alabama], now, () => false)
+  expect(readiness.health.weather()).toBe(true)
+  await live.refreshAll([alabama], now, () => false)
+  expect(readiness.health.weather()).toBe(false)
+  await store.close()
 })
