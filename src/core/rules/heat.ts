@@ -34,16 +34,8 @@ function byHeatIndex(heatIndexC: Fact, sheet: LimitsSheet): Verdict {
   return noPlan === null ? judge(heatIndexC, 'C', sheet.limits.heatIndex, fixes, 'no-go') : judge(heatIndexC, 'C', noPlan, fixes)
 }
 
-/** The last one asked for: a plan asks for every quarter of an hour with the same sheet. */
-let known: { readonly sheet: LimitsSheet; readonly limit: Limit | null } | null = null
-
 /** The limit of a site without a heat plan, in the unit of the sheet; null when the general stop comes first. */
 function noPlanLimit(sheet: LimitsSheet): Limit | null {
-  if (known?.sheet !== sheet) known = { sheet, limit: makeNoPlanLimit(sheet) }
-  return known.limit
-}
-
-function makeNoPlanLimit(sheet: LimitsSheet): Limit | null {
   if (sheet.site.heatPlan) return null
   const general: Limit = sheet.limits.heatIndex
   const { max } = sheet.limits.heatIndexNoPlan
