@@ -43,23 +43,25 @@ export function isStale(dueAt: Instant, now: Instant): boolean {
 export function due(now: Instant, site: Scheduled, kinds: readonly string[]): Due {
   const date = localDate(now, site.zone)
   if (site.closed || !isWorkday(date, site.days)) return { due: [], stale: [] }
-  const slots = kinds.flatMap((kind) => slotOf(site, kind, date) ?? []).filter(({ dueAt }) => dueAt <= now)
-  slots.sort((a, b) => a.dueAt - b.dueAt || (a.kind < b.kind ? -1 : 1))
+  const slots = slotsOn(date, site, kinds).filter(({ dueAt }) => dueAt <= now)
   return { due: slots.filter(({ dueAt }) => !isStale(dueAt, now)), stale: slots.filter(({ dueAt }) => isStale(dueAt, now)) }
 }
 
 /** The first slot after `now` of kinds wanted, within eight days; null where there is none. Pure. */
 export function nextSlot(now: Instant, site: Scheduled, kinds: readonly string[]): Slot | null {
   if (site.closed) return null
-  const today = DateTime.fromISO(localDate(now, site.zone), { zone: 'utc' })
+  const today = localDate(now, site.zone)
   for (let ahead = 0; ahead <= 8; ahead += 1) {
-    const date = today.plus({ days: ahead }).toFormat('yyyy-MM-dd')
-    if (!isWorkday(date, site.days)) continue
-    const slots = kinds.flatMap((kind) => slotOf(site, kind, date) ?? []).filter(({ dueAt }) => dueAt > now)
-    const [first] = slots.sort((a, b) => a.dueAt - b.dueAt || (a.kind < b.kind ? -1 : 1))
+    const date = daysOn(today, ahead)
+    const first = isWorkday(date, site.days) ? slotsOn(date, site, kinds).find(({ dueAt }) => dueAt > now) : undefined
     if (first !== undefined) return first
   }
   return null
+}
+
+/** In order of time, then kind. */
+function slotsOn(date: string, site: Scheduled, kinds: readonly string[]): readonly Slot[] {
+  return kinds.flatMap((kind) => slotOf(site, kind, date) ?? []).sort((a, b) => a.dueAt - b.dueAt || (a.kind < b.kind ? -1 : 1))
 }
 
 function slotOf(site: Scheduled, kind: string, date: string): Slot | null {
