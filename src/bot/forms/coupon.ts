@@ -38,7 +38,8 @@ export const coupon: Form = {
     { block: 'peel', words: textOf(values, 'peel') },
     ...allTicked(values, 'warm'),
     ...settings(values, opened)
-  ]
+  ],
+  sound: { welder: 'robot', widths: '40 mm', peel: 'film' }
 }
 
 function others(welders: Known['welders']): (readonly [string, string])[] {

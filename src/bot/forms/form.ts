@@ -31,6 +31,8 @@ export interface Form {
   /** What is known already, by block id. */
   fills?(known: Known): FormValues
   phrases(values: FormValues, opened: Opened): readonly Phrase[]
+  /** Words that are always good, by block id, of what must be said: they stand in for refused ones, so that the rest can be read. */
+  readonly sound?: Readonly<Record<string, string>>
 }
 
 /** One text of a form, or '' where it was left empty. */

@@ -21,5 +21,6 @@ export const laid: Form = {
     ...labelled(values, 'kitName', 'kit'),
     ...labelled(values, 'robotM', 'robot', scale[units].long),
     ...labelled(values, 'handM', 'hand', scale[units].long)
-  ]
+  ],
+  sound: { area: '1 m2' }
 }

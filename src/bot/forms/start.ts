@@ -27,5 +27,6 @@ export const start: Form = {
     ...labelled(values, 'zone', 'zone'),
     ...(ticked(values, 'here').length > 0 && opened.channel !== null ? [{ block: 'here', words: `channel ${opened.channel}` }] : []),
     ...settingPhrases(values, opened, () => true)
-  ]
+  ],
+  sound: { name: 'site-0', at: 'at 50.0,8.0', zone: 'zone Europe/Berlin' }
 }

@@ -32,5 +32,6 @@ export const voidForm: Form = {
     ...labelled(values, 'length', 'long', scale[units].small),
     ...allTicked(values, 'cause'),
     ...photosOf(values)
-  ]
+  ],
+  sound: { course: 'course 1', on: 'lap', length: 'long 40 mm' }
 }

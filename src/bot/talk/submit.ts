@@ -10,6 +10,7 @@ import { askFor } from './asks.js'
 import { type FormContext, readContext } from './form-view.js'
 import { knownFor } from './known.js'
 import { messageOf } from './message.js'
+import { mistakesIn, wordsOf } from './mistakes.js'
 import type { Delivery, FormValues, Submitted } from './talk.js'
 
 /** A sent form as words for the dispatcher; null for none of ours. What was wrong is said at its field, and the form stays as it was typed. */
@@ -18,7 +19,7 @@ export async function submitForm(id: FormId, delivery: Delivery, metadata: strin
   if (context === null) return null
   const form = forms[id]
   const phrases = [...form.phrases(values, context), ...context.files.map((file): Phrase => ({ block: 'photos', words: `photo ${file}` }))]
-  const words = [form.command, ...phrases.map((phrase) => phrase.words)].join(' ')
+  const words = wordsOf(form, phrases)
   const site = context.site === '' ? null : context.site
   const ask = await askFor({ ...delivery, channel: context.channel, lang: context.lang, units: context.units }, words, site, ports)
   const replied = await respond(ask, ports)
@@ -26,11 +27,9 @@ export async function submitForm(id: FormId, delivery: Delivery, metadata: strin
   if (reply.ok || reply.error === null)
     return { kind: 'message', message: messageOf(replied, ask.log, ask.claim), channel: context.channel, thread: context.thread }
   const fields = await fieldsOf(id, context, delivery, ports)
-  const { word, message, code } = reply.error
-  const next = code === 'not-allowed' ? await whoCan(delivery, context, ports) : ''
-  const named = blockOf(word, phrases)
-  const block = named !== null && fields.includes(named) ? named : (fields[0] ?? 'form')
-  return { kind: 'errors', errors: { [block]: `${message}${next}` }, words }
+  const next = reply.error.code === 'not-allowed' ? await whoCan(delivery, context, ports) : ''
+  const first = { word: reply.error.word, message: `${reply.error.message}${next}` }
+  return { kind: 'errors', errors: await mistakesIn({ form, phrases, fields }, first, ask, ports), words }
 }
 
 /** The error of a form that failed on our side: at its first field, so that what was typed stays. */
@@ -51,17 +50,4 @@ async function fieldsOf(id: FormId, { site, channel, lang, units }: FormContext,
   const known = await knownFor({ workspace, site: site === '' ? null : site, channel, lang, units }, ports)
   const inputs = forms[id].blocks(texts[lang], known).filter((block: KnownBlock) => block.type === 'input')
   return inputs.flatMap(({ block_id }) => block_id ?? [])
-}
-
-/** The field that a refused word was typed in: as a word of its own first, else as a part of one. */
-function blockOf(word: string | null, phrases: readonly Phrase[]): string | null {
-  if (word === null) return null
-  const wanted = word.toLowerCase()
-  const whole = phrases.find(({ words }) =>
-    words
-      .toLowerCase()
-      .split(/[\s,]+/)
-      .includes(wanted)
-  )
-  return (whole ?? phrases.find(({ words }) => words.toLowerCase().includes(wanted)))?.block ?? null
 }

@@ -158,6 +158,35 @@ describe('forms keep what is wrong at its field', () => {
     expect((await entries()).length).toBe(before)
   })
 
+  it.each<[FormId, FormValues, readonly string[]]>([
+    ['kit', { name: 'K7', iso: '240', resin: '-99', mixed: ['mixed'], placeT: '300', place: 'box', used: '-4' }, ['iso', 'resin', 'place', 'used']],
+    ['readings', { air: '200', deck: '18', rh: '140', wind: '40', gust: '30', rain: '900' }, ['air', 'rh', 'gust', 'rain']],
+    ['coupon', { welder: 'robot', widths: 'wide', peel: 'film', set: '9000', speed: '99', operator: '!!' }, ['widths', 'set', 'speed', 'operator']],
+    ['laid', { area: '-1', sheets: '400', robotM: '40000', handM: '5' }, ['area', 'sheets', 'robotM']],
+    ['void', { course: '0', on: 'lap', distance: '4000', length: '40000' }, ['course', 'distance', 'length']],
+    ['site', { hoursFrom: '18:00', hoursTo: '06:00', days: [] }, ['hoursFrom', 'days']],
+    ['start', { name: 'a b', at: '91, 8.2', zone: 'Berlin', days: ['1'] }, ['name', 'at', 'zone']],
+    // What is known of the workspace is a mistake as well: the name is taken.
+    ['start', { name: 'demo', at: 'Main Street 4', zone: 'Berlin', days: ['1'] }, ['at', 'zone', 'name']]
+  ])('and all that is wrong at once: %s %j', async (id, values, blocks) => {
+    const before = await entries()
+    const sent = await send(await open(id), values)
+    expect(sent.kind === 'errors' ? Object.keys(sent.errors).sort() : sent).toEqual([...blocks].sort())
+    const said = sent.kind === 'errors' ? Object.values(sent.errors) : []
+    expect(said.filter((text) => /\w/.test(text)).length).toBe(blocks.length)
+    expect(await entries()).toEqual(before)
+    expect(await talking.store.sites('local')).toEqual(['demo'])
+  })
+
+  it('each with its own reason, and nobody is asked what only a supervisor may', async () => {
+    const sent = await send(await open('readings'), { air: '200', rh: '140' })
+    expect(sent).toMatchObject({ errors: { air: expect.stringContaining('60'), rh: expect.stringContaining('100') } })
+    await talking.store.savePerson('local', 'U0CREW01', { role: 'crew' })
+    const crew = await send(await open('start'), { name: 'north', at: '50.1, 8.2', zone: 'Europe/Berlin', days: ['1'] }, { user: 'U0CREW01' })
+    expect(crew).toMatchObject({ errors: { name: expect.stringContaining('<@U0BOSS01>') } })
+    expect(Object.keys(crew.kind === 'errors' ? crew.errors : {})).toEqual(['name'])
+  })
+
   it('and stay open when something breaks on our side', async () => {
     const view = await open('void')
     const broken = await startTalking({
