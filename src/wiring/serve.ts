@@ -153,12 +153,13 @@ function report({ ports }: Running, error: unknown): void {
 
 async function roomSites(running: Running): Promise<readonly RoomSite[]> {
   const sites = (await places(running)).filter(({ key }) => key.workspace === local)
-  return sites.map(({ key, settings: { channel, invented, closed, lang, units } }) => ({
+  return sites.map(({ key, settings: { channel, invented, closed, zone, lang, units } }) => ({
     name: key.site,
     title: key.site,
     channel,
     invented,
     closed,
+    zone,
     lang,
     units
   }))

@@ -10,6 +10,8 @@ export interface RoomSite {
   readonly channel: string | null
   readonly invented: boolean
   readonly closed: boolean
+  /** IANA. */
+  readonly zone: string
   readonly lang: string | null
   readonly units: string | null
 }

@@ -55,10 +55,11 @@ const plain = (text: string) => ({ type: 'plain_text', text })
 const mrkdwn = (text: string) => ({ type: 'mrkdwn', text })
 const png = Buffer.from('iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==', 'base64')
 
-async function picture(): Promise<string> {
+/** A picture of the bot's, in a channel where one is named: a message of its own there. */
+async function picture(channel?: string): Promise<string> {
   const place = (await app.api('files.getUploadURLExternal', { filename: 'sky.png', length: String(png.length) })).body
   await fetch(place.upload_url, { method: 'POST', body: new Uint8Array(png) })
-  await app.api('files.completeUploadExternal', { files: [{ id: place.file_id }] })
+  await app.api('files.completeUploadExternal', { files: [{ id: place.file_id }], ...(channel === undefined ? {} : { channel_id: channel }) })
   await app.until(async () => (await app.api('files.info', { file: place.file_id })).body.file.mimetype)
   return place.file_id as string
 }
@@ -272,6 +273,37 @@ describe('messages', () => {
     await app.until(() => shows('back to now'))
   })
 
+  it.each([
+    [380, 800],
+    [1280, 800]
+  ])('show the head of an answer and not its end, where there is no room for both: %d px', async (width, height) => {
+    await page.setViewportSize({ width, height })
+    for (let i = 0; i < 5; i += 1) await app.api('chat.postMessage', { channel: demo, text: `message ${i}` })
+    await send('/spray')
+    await log().getByText('/spray').waitFor()
+    const free = await page.evaluate(() => {
+      const [head = 0, write = 0] = ['.site-head', '.composer'].map((name) => document.querySelector<HTMLElement>(name)?.offsetHeight)
+      return innerHeight - head - write
+    })
+    // A third more than there is room for, in lines of at least 20 px; a picture comes after it, as of a day.
+    const lines = ['OUTCOME', ...Array.from({ length: Math.ceil(free / 27) }, (_none, i) => `line ${i}`), 'END OF IT']
+    await app.until(async () => (await app.api('chat.postMessage', { channel: demo, text: lines.join('\n') })).status === 200)
+    await log().getByText('END OF IT').waitFor()
+    const seen = (text: string) =>
+      log()
+        .getByText(text)
+        .first()
+        .evaluate((node) => {
+          const { top } = node.closest('.message')?.getBoundingClientRect() ?? { top: -1 }
+          const over = document.querySelector('.site-head')?.getBoundingClientRect().bottom ?? 0
+          return top >= over - 1 && top < innerHeight / 2
+        })
+    await app.until(() => seen('OUTCOME'))
+    await picture(demo)
+    await expect.poll(() => log().getByRole('img').count()).toBeGreaterThan(0)
+    expect(await seen('OUTCOME')).toBe(true)
+  })
+
   it('tell what went wrong in words', async () => {
     app.onDelivery = () => ({ status: 500 })
     await send('/spray')
@@ -401,12 +433,27 @@ it('draws the home of the person, and asks for it', async () => {
 
 it('passes language, units and the held clock on, and shows them', async () => {
   page = await open('?site=demo&user=inspector&lang=fr&units=us&at=2026-05-04T06:10:00Z')
-  await page.getByText('L’horloge est arrêtée à 2026-05-04T06:10:00Z').waitFor()
+  await page.getByText(/L’horloge est arrêtée\s: lundi 4 mai 2026(,| à) 08:10, heure du chantier\./).waitFor()
   await page.getByRole('textbox', { name: 'Message' }).fill('on peut pulvériser ?')
   await page.getByRole('button', { name: 'Envoyer' }).click()
   const mention = await app.until(() => app.got.find(({ body }) => body.event?.type === 'app_mention'))
   expect(mention.body).toMatchObject({ room: { lang: 'fr', units: 'us', at: '2026-05-04T06:10:00Z' }, event: { user: 'U0INSPECTOR' } })
   expect((await app.api('users.info', { user: 'U0INSPECTOR', include_locale: true })).body.user.locale).toBe('fr-FR')
+})
+
+it.each([
+  ['demo', 'en', /The clock is held: Monday,? 4 May 2026(,| at) 08:10, site time\./],
+  ['north', 'es', 'El reloj está parado: lunes, 4 de mayo de 2026, 00:10, hora de la obra.'],
+  ['@seamhand', 'en', /The clock is held: Monday,? 4 May 2026(,| at) 06:10 UTC\./]
+])('shows a held clock as the clocks of %s do, in words of %s', async (site, lang, said) => {
+  page = await open(`?site=${site}&user=crew&lang=${lang}&at=2026-05-04T06:10:00Z`)
+  await page.locator('#site-note').getByText(said).waitFor()
+})
+
+it('takes no instant that is on no calendar', async () => {
+  page = await open('?site=demo&at=2026-13-45T99:10:00Z')
+  await page.getByText('The time in the address is not one').waitFor()
+  expect(await page.locator('#site-note').textContent()).not.toContain('held')
 })
 
 it('can be used by keys alone', async () => {

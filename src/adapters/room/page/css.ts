@@ -76,7 +76,7 @@ main { flex: 1; display: flex; flex-direction: column; min-height: 0; min-width:
 #log { flex: 1; padding: .5rem 1rem 1rem; }
 .day { padding: .75rem 0 0; font-weight: 700; color: var(--quiet); }
 .none { padding: 1rem 0; }
-.message { scroll-margin-top: 7.5rem; display: grid; grid-template-columns: 100%; gap: .25rem; padding: .75rem 0 .375rem; border-bottom: 1px solid var(--line); }
+.message { display: grid; grid-template-columns: 100%; gap: .25rem; padding: .75rem 0 .375rem; border-bottom: 1px solid var(--line); }
 .message > header { display: flex; flex-wrap: wrap; gap: .125rem .625rem; align-items: baseline; }
 .who { font-weight: 700; }
 .message > header time { color: var(--quiet); font-variant-numeric: tabular-nums; }
@@ -173,7 +173,7 @@ dialog .trouble { border-radius: 4px; }
   .site-head, .composer { padding-inline: 1.5rem; }
   .site-head button { grid-row: 1 / span 2; }
   .to-home { display: none; }
-  .message { scroll-margin-top: 0; grid-template-columns: 8.5rem minmax(0, 46rem); column-gap: 1rem; }
+  .message { grid-template-columns: 8.5rem minmax(0, 46rem); column-gap: 1rem; }
   .message > header { grid-row: 1 / span 3; display: grid; align-content: start; justify-items: start; }
   .message > footer, .message > .replies { grid-column: 2; }
   .replies .message { grid-template-columns: minmax(0, 1fr); }

@@ -8,6 +8,8 @@ import { attempt, here, knows, locale, make, nameOf, post, swap, t } from './tal
 
 const log = document.getElementById('log')
 const shortcuts = JSON.parse(document.querySelector('meta[name="room-shortcuts"]').content)
+const siteHead = document.querySelector('.site-head')
+const composer = document.querySelector('.composer')
 const wide = matchMedia('(min-width: 900px)')
 const nodes = new Map()
 let onReply = () => {}
@@ -54,15 +56,25 @@ function scroller() {
   return wide.matches ? log : document.scrollingElement
 }
 
+/** Where the newest words begin; a picture that follows them alone is theirs. */
+function newest() {
+  const all = [...log.querySelectorAll('.message:not(.wordless)')]
+  return all.reduce((last, node) => (last === null || Number(node.dataset.ts) > Number(last.dataset.ts) ? node : last), null)
+}
+
+/** Shows the end of the log; of newest words that find no room above it, their first line: the outcome stands there. */
 export function toEnd() {
-  // Of an answer longer than the screen the first line counts, not the last.
   follow = true
   const down = () => {
     if (!follow) return
     const room = scroller()
-    const last = log.lastElementChild
-    if (last && last.offsetHeight > room.clientHeight * 0.7) last.scrollIntoView({ block: 'start' })
-    else room.scrollTop = room.scrollHeight
+    const head = newest()
+    // On a phone the heading and the box to write in lie over the log.
+    const over = wide.matches ? log.getBoundingClientRect().top : siteHead.offsetHeight
+    const free = room.clientHeight - (wide.matches ? 0 : siteHead.offsetHeight + composer.offsetHeight)
+    const top = head?.getBoundingClientRect().top ?? 0
+    const long = head !== null && log.lastElementChild.getBoundingClientRect().bottom - top > free
+    room.scrollTop = long ? room.scrollTop + top - over : room.scrollHeight
     left = room.scrollTop
   }
   down()
@@ -119,7 +131,7 @@ function drawn(message) {
   const time = at.toLocaleTimeString(locale(), { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' })
   const name = nameOf(message.user)
   const tags = [message.onlyFor === null ? null : t('onlyYou'), message.edited ? t('edited') : null].filter((tag) => tag !== null)
-  const node = make('article', { class: 'message from-' + message.user + (message.onlyFor === null ? '' : ' alone'), 'data-ts': message.ts, 'aria-label': name + ', ' + time },
+  const node = make('article', { class: 'message from-' + message.user + (message.onlyFor === null ? '' : ' alone') + (isWordless(message) ? ' wordless' : ''), 'data-ts': message.ts, 'aria-label': name + ', ' + time },
     make('header', {}, make('span', { class: 'who' }, name), make('time', { datetime: at.toISOString(), title: at.toLocaleString(locale()) }, time), ...tags.map((tag) => make('span', { class: 'tag' }, tag))),
     make('div', { class: 'body' }, ...bodyOf(message)))
   const foot = footOf(message)
@@ -132,9 +144,12 @@ function bodyOf(message) {
   const files = message.files.map(fileOf)
   if (message.blocks.length > 0) return [...drawBlocks(message.blocks, 3, act), ...files]
   const text = message.user === 'seamhand' ? marked(message.text) : [message.text]
-  // A file that came alone has its name for words: it stands under it already.
-  const bare = message.text === '' || (files.length > 0 && message.text === message.files.map((file) => file.title).join(', '))
-  return [bare ? null : make('p', { class: message.typed ? 'typed' : 'free' }, ...text), ...files].filter((node) => node !== null)
+  return [message.text === '' || isWordless(message) ? null : make('p', { class: message.typed ? 'typed' : 'free' }, ...text), ...files].filter((node) => node !== null)
+}
+
+/** A file that came alone has its name for words: it stands under it already. */
+function isWordless({ text, blocks, files }) {
+  return blocks.length === 0 && files.length > 0 && (text === '' || text === files.map((file) => file.title).join(', '))
 }
 
 function fileOf(file) {

@@ -9,7 +9,7 @@ const keep = (name, value) => { try { localStorage.setItem('room-' + name, value
 const oneOf = (value, list) => (list.includes(value) ? value : null)
 
 const asked = (query.get('at') ?? '').replace(' ', '+')
-const isTime = /^\d{4}-\d\d-\d\dT[\d:.]{4,12}(Z|[+-]\d\d:?\d\d)$/.test(asked)
+const isTime = /^\d{4}-\d\d-\d\dT[\d:.]{4,12}(Z|[+-]\d\d:?\d\d)$/.test(asked) && !Number.isNaN(Date.parse(asked))
 
 export const here = {
   site: query.get('site'),

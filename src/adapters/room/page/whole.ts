@@ -4,7 +4,7 @@ import { drawBlocks } from './blocks.js'
 import { showForm } from './form.js'
 import { clearLog, showMessages, showRemoved, toEnd, whenReplying } from './messages.js'
 import { closeSuggestions, suggest, suggestKey } from './suggest.js'
-import { attempt, choose, get, here, make, nameOf, paint, post, swap, t, trouble, upload } from './talk.js'
+import { attempt, choose, get, here, locale, make, nameOf, paint, post, swap, t, trouble, upload } from './talk.js'
 import { closeWhatIf, offerWhatIf } from './what-if.js'
 
 const byId = (id) => document.getElementById(id)
@@ -76,10 +76,16 @@ function noteOf(site) {
   const words = []
   if (site?.invented) words.push(t('noteInvented'))
   if (site?.closed) words.push(t('noteClosed'))
-  if (here.at) words.push(t('noteClock', { at: here.at }))
+  if (here.at) words.push(heldClock(site?.zone ?? null))
   if (site?.alone) words.push(t('noteAlone'))
   if (words.length === 0) words.push(t('noteOpen'))
   return [words.join(' ')]
+}
+
+/** The held clock as the clocks of the site show it; where there is no site, in UTC. */
+function heldClock(zone) {
+  const how = { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', hour: '2-digit', minute: '2-digit', hourCycle: 'h23', timeZone: zone ?? 'UTC' }
+  return t(zone === null ? 'noteClockUtc' : 'noteClock', { at: new Intl.DateTimeFormat(locale(), how).format(Date.parse(here.at)) })
 }
 
 function pickSite(name) {

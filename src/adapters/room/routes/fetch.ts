@@ -38,7 +38,7 @@ export const getChanges: Route = async (world, req, res, url) => {
   const changed = world.messages.changedSince(channel.id, since)
   const visible = changed.filter((message) => mayRead(message, person)).slice(since === 0 ? -firstShown : 0)
   const stack = world.modals.stack({ user: person.id, tab: tabOf(query.get('tab')) })
-  const sites = (await world.settings.sites()).map(({ name, title, invented, closed }) => ({ name, title, invented, closed }))
+  const sites = (await world.settings.sites()).map(({ name, title, invented, closed, zone }) => ({ name, title, invented, closed, zone }))
   sendJson(res, 200, {
     seq,
     sites,
