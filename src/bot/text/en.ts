@@ -4,6 +4,7 @@ import { closing } from './en/closing.js'
 import { day } from './en/day.js'
 import { dayPicture } from './en/day-picture.js'
 import { decision } from './en/decision.js'
+import { facts } from './en/facts.js'
 import { findings } from './en/findings.js'
 import { fixes } from './en/fixes.js'
 import { frame } from './en/frame.js'
@@ -38,6 +39,7 @@ export const en: Text = {
   dayPicture,
   begin,
   closing,
+  facts,
   findings: { ...findings, ...closing.findings },
   fixes: { ...fixes, ...closing.fixes },
   labels: { ...labels, ...closing.labels },

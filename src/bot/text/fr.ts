@@ -4,6 +4,7 @@ import { closing } from './fr/closing.js'
 import { day } from './fr/day.js'
 import { dayPicture } from './fr/day-picture.js'
 import { decision } from './fr/decision.js'
+import { facts } from './fr/facts.js'
 import { findings } from './fr/findings.js'
 import { fixes } from './fr/fixes.js'
 import { frame } from './fr/frame.js'
@@ -38,6 +39,7 @@ export const fr: Text = {
   dayPicture,
   begin,
   closing,
+  facts,
   findings: { ...findings, ...closing.findings },
   fixes: { ...fixes, ...closing.fixes },
   labels: { ...labels, ...closing.labels },

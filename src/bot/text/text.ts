@@ -7,6 +7,7 @@ import type { BeginWords } from './begin-words.js'
 import type { ClosingWords } from './closing-words.js'
 import type { DayPictureWords } from './day-picture-words.js'
 import type { DayWords } from './day-words.js'
+import type { FactWords } from './fact-words.js'
 import type { GuideWords } from './guide-words.js'
 import type { HomeWords } from './home-words.js'
 import type { InstallWords } from './install-words.js'
@@ -184,6 +185,7 @@ export interface Text {
   readonly home: HomeWords
   readonly record: RecordWords
   readonly refusal: RefusalWords
+  readonly facts: FactWords
   readonly posts: PostWords
   readonly dayPicture: DayPictureWords
   readonly roofPicture: RoofPictureWords

@@ -5,6 +5,7 @@ import { type LabelId, labelIds } from '../text/labels.js'
 import type { Text, Wrong } from '../text/text.js'
 import { isCommandName } from '../text/usages.js'
 import { commandLexicon } from '../words/command-words.js'
+import { type FactId, factIds } from '../words/facts.js'
 import { fold } from '../words/fold.js'
 import { amount } from './amount.js'
 import { clock } from './clock.js'
@@ -26,17 +27,43 @@ export function speakRefusal(refusal: Refusal, command: string | null, usage: st
   const message = refusalMessage(refusal, how)
   const people = Array.isArray(refusal.detail.people) ? (refusal.detail.people as readonly string[]) : []
   const next = people.length > 0 ? text.begin.askOne(whoAll(people)) : words.next[refusal.code]
+  const facts = factsOf(refusal)
+  // What logs the fact is the next step: every command there is would only bury it.
+  const told = facts.length > 0 && command === null
   const example = isCommandName(command) ? [help.example(text.usages[command].example)] : []
   const lines = [
     ...(hurt ? [text.cautions.hurt] : []),
+    ...factLines(facts, text),
     words.nothingLogged,
     ...understoodLine(refusal.understood, how, text),
     ...nearestLine(refusal, text),
-    ...(next === null ? [] : [next]),
-    ...(usage === '' ? [] : [help.usage(escapeText(usage, usageMax))]),
+    ...(next === null || told ? [] : [next]),
+    ...(usage === '' || told ? [] : [help.usage(escapeText(usage, usageMax))]),
     ...example
   ]
-  return { ...layOut({ head: message, lines, details: [], notes: [] }, how.lang), message }
+  return { ...layOut({ head: headOf(message, facts, command, text), lines, details: [], notes: [] }, how.lang), message }
+}
+
+function factsOf({ detail }: Refusal): readonly FactId[] {
+  return Array.isArray(detail.facts) ? factIds.filter((id) => (detail.facts as readonly string[]).includes(id)) : []
+}
+
+/** Off the roof comes before anything about words; else what was heard rather than which word was not known. */
+function headOf(message: string, facts: readonly FactId[], command: string | null, { cautions, facts: words }: Text): string {
+  if (facts.includes('thunder')) return cautions.thunder
+  return facts.length === 0 || command !== null ? message : words.notLogged(namesOf(facts, words))
+}
+
+/** The very words that log what was stated, and those that log that it is not so. */
+function factLines(facts: readonly FactId[], { facts: words, frame }: Text): readonly string[] {
+  if (facts.length === 0) return []
+  const heard = facts.includes('thunder') ? [words.notLogged(namesOf(facts, words))] : []
+  const say = facts.flatMap((id) => words.topics[id].say.map(([so, message]) => `${so}${frame.colon}${message}`))
+  return [...heard, words.write, ...say]
+}
+
+function namesOf(facts: readonly FactId[], { topics }: Text['facts']): string {
+  return facts.map((id) => topics[id].name).join(', ')
 }
 
 /** The same in one line. */

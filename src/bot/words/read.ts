@@ -1,6 +1,7 @@
 import { commandLexicon } from './command-words.js'
 import { grammars } from './commands.js'
 import { atEnd, find, rawAt } from './cursor.js'
+import { withFacts } from './facts.js'
 import { takeItems } from './items.js'
 import { matchAt } from './match.js'
 import { nearestTwo, type Plain, readPlain } from './plain/plain.js'
@@ -68,7 +69,7 @@ function plainOf(text: string, reader: Reader, read: Reading): Plain | null {
 export function readWords(text: string, reader: Reader): Reading {
   const read = readCommandWords(text, reader)
   const plain = plainOf(text, reader, read)
-  if (plain === null) return read
+  if (plain === null) return withFacts(text, read)
   const again = readCommandWords(plain.message, reader)
   return again.ok && again.said.command === 'kit' && plain.kit !== null ? { ...again, said: { ...again.said, about: plain.kit } } : again
 }
