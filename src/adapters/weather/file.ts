@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import type { Instant } from '../../core/instant.js'
 import { type Forecast, makeForecast } from '../../core/weather/forecast.js'
+import { mostBytes, mostBytesText, mostHours } from './bounds.js'
 import { firstProblems } from './fields.js'
 import { type SourceName, sourceNames, sources } from './sources.js'
 
@@ -11,7 +12,7 @@ export class WeatherFileError extends Error {
 
 /**
  * Reads a stored answer of one of the sources, known by its shape. Issued at its own time, else at `fallbackIssuedAt`.
- * Throws WeatherFileError for what is not one, is damaged, or holds no hour.
+ * Throws WeatherFileError for what is not one, is damaged, too large, or holds no hour.
  */
 export function readWeatherFile(text: string, fallbackIssuedAt: Instant): Forecast {
   const told = parse(text)
@@ -20,10 +21,13 @@ export function readWeatherFile(text: string, fallbackIssuedAt: Instant): Foreca
   if (!read.success) throw new WeatherFileError(`${sources[source].publisher} forecast is damaged: ${firstProblems(read.error)}`)
   const { issuedAt, hours } = read.data
   if (hours.length === 0) throw new WeatherFileError(`${sources[source].publisher} forecast holds no hours`)
+  if (hours.length > mostHours) throw new WeatherFileError(`${sources[source].publisher} forecast holds more than ${mostHours} hours`)
   return makeForecast({ source, issuedAt: issuedAt ?? fallbackIssuedAt, sample: false, hours })
 }
 
 function parse(text: string): unknown {
+  // Characters stand for bytes here: all that is read of an answer is ASCII but for the signs of units.
+  if (text.length > mostBytes) throw new WeatherFileError(`weather file is larger than ${mostBytesText}`)
   try {
     return JSON.parse(text.replace(/^\uFEFF/, ''))
   } catch {

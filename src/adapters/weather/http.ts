@@ -1,6 +1,7 @@
 import { DateTime } from 'luxon'
 import { z } from 'zod'
 import type { Instant } from '../../core/instant.js'
+import { boundedText, mostBytesText, mostHours } from './bounds.js'
 import { firstProblems } from './fields.js'
 import type { Parsed } from './parsed.js'
 import { SourceDown } from './source-down.js'
@@ -47,11 +48,15 @@ export interface Answer {
 export async function askOnce({ publisher, url, accept, lastModified }: Question, asking: Asking): Promise<Answer> {
   const headers: Record<string, string> = { accept, 'user-agent': `seamhand/${asking.version} ${asking.contact}` }
   if (lastModified !== null) headers['if-modified-since'] = lastModified
+  const down = (problem: string, status: number | null) => new SourceDown(`${publisher}${problem}`, status, asking.now + waitS.soon)
   try {
     const answer = await asking.fetch(url, { headers, redirect: 'error', signal: AbortSignal.timeout(asking.timeoutMs ?? 10_000) })
-    return { status: answer.status, headers: answer.headers, body: await answer.text() }
+    const body = await boundedText(answer.body)
+    if (body === null) throw down(`: answer is larger than ${mostBytesText}`, answer.status)
+    return { status: answer.status, headers: answer.headers, body }
   } catch (error) {
-    throw new SourceDown(`${publisher} cannot be reached: ${codeOf(error)}`, null, asking.now + waitS.soon)
+    if (error instanceof SourceDown) throw error
+    throw down(` cannot be reached: ${codeOf(error)}`, null)
   }
 }
 
@@ -61,6 +66,7 @@ export function readHours(publisher: string, answer: z.ZodType<Parsed>, body: st
   const down = (problem: string) => new SourceDown(`${publisher}: ${problem}`, 200, now + waitS.soon)
   if (!read.success) throw down(`answer is malformed: ${firstProblems(read.error)}`)
   if (read.data.hours.length === 0) throw down('answer holds no hours')
+  if (read.data.hours.length > mostHours) throw down(`answer holds more than ${mostHours} hours`)
   if (read.data.hours.every((hour) => hour.airC === null)) throw down('answer holds no temperature')
   return read.data
 }

@@ -17,7 +17,7 @@ afterAll(async () => {
   await bot.close()
 })
 
-const sizes = { many: 20, deep: 50 }
+const sizes = { many: 20, deep: 50, chars: 1_000_000 }
 const who = { team: { id: 'T0', domain: 'x' }, user: { id: 'U1', team_id: 'T0' }, api_app_id: 'A0', token: 'old', trigger_id: '1.2.3' }
 const interactions: readonly Loose[] = [
   {

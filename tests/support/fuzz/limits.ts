@@ -51,7 +51,7 @@ export const sheetFiles: fc.Arbitrary<SheetFile> = fc.record({
 
 function sheetText({ base, changes: made, cuts: cut, head }: SheetFile): string {
   const whole = { ...(base === 'metric' ? commonPractice : commonPracticeUs), id: 'mine', extends: null }
-  const sheet = mutated(base === 'small' ? small : whole, made, { many: 60, deep: 80 })
+  const sheet = mutated(base === 'small' ? small : whole, made, { many: 60, deep: 80, chars: 100_000 })
   // JSON over several lines is YAML too.
   return head + cutText(JSON.stringify(sheet, null, 1) ?? '', cut)
 }

@@ -69,12 +69,26 @@ function placesIn(root: Record<string, unknown>): readonly (readonly Place[])[] 
 export interface Sizes {
   readonly many: number
   readonly deep: number
+  /** Of JSON that one change may make, so that some is more than any reader takes, and none more than a test can bear. */
+  readonly chars: number
 }
 
 function deep(value: unknown, levels: number): unknown {
   let nested = value
   for (let i = 0; i < levels; i += 1) nested = [nested]
   return nested
+}
+
+/**
+ * Many of the same, each on its own: a change in one is not a change in all of them, else a thousand of a thousand take all memory. No
+ * more than `chars` of JSON together.
+ */
+function copies(of: readonly unknown[], sizes: Sizes): unknown {
+  const json = JSON.stringify(of) ?? ''
+  // What writes JSON looks for circles all the way up from every bracket: many deep nests would keep the test busy, not the reader.
+  const most = json.includes('['.repeat(50)) ? 20 : sizes.many
+  const many = Math.max(1, Math.min(most, Math.floor((sizes.chars * of.length) / Math.max(1, json.length))))
+  return Array.from({ length: many }, (_, i) => structuredClone(of[i % of.length]))
 }
 
 function changed(value: unknown, made: Change, sizes: Sizes): unknown {
@@ -88,9 +102,7 @@ function changed(value: unknown, made: Change, sizes: Sizes): unknown {
     case 'empty':
       return Array.isArray(value) ? [] : typeof value === 'object' ? {} : ''
     case 'many':
-      return Array.isArray(value) && value.length > 0
-        ? Array.from({ length: sizes.many }, (_, i) => value[i % value.length])
-        : Array(sizes.many).fill(value)
+      return copies(Array.isArray(value) && value.length > 0 ? value : [value], sizes)
     case 'deep':
       return deep(value, sizes.deep)
     case 'negate':
@@ -107,7 +119,7 @@ function changed(value: unknown, made: Change, sizes: Sizes): unknown {
 }
 
 /** A JSON value with some changes made in it; the original stays as it is. */
-export function mutated(value: unknown, all: readonly Change[], sizes: Sizes = { many: 1000, deep: 1500 }): unknown {
+export function mutated(value: unknown, all: readonly Change[], sizes: Sizes = { many: 1000, deep: 1500, chars: 6_000_000 }): unknown {
   const root: Record<string, unknown> = { value: structuredClone(value) }
   for (const made of all) {
     const levels = placesIn(root)

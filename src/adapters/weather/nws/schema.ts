@@ -2,9 +2,10 @@ import { z } from 'zod'
 import type { Instant } from '../../../core/instant.js'
 import { convert, type Unit } from '../../../core/units.js'
 import type { Hour } from '../../../core/weather/forecast.js'
+import { mostHours } from '../bounds.js'
 import { instantField } from '../fields.js'
 import { type HourSheet, hourlyRainMm, hourS, hourSheet, type Parsed } from '../parsed.js'
-import { expand, readInterval } from './interval.js'
+import { expand, type Interval, readInterval } from './interval.js'
 
 // US NWS gridpoint, `/gridpoints/{office}/{x},{y}`: a series of ISO 8601 intervals for each quantity. Only what is used.
 const units: Readonly<Record<string, Unit>> = {
@@ -24,21 +25,30 @@ const interval = z.string().transform((text, context) => {
   return read ?? z.NEVER
 })
 
+/** The values of a layer. Its intervals are unfolded to hours, so that a short list of long ones could be endless. */
+function valuesOf<T extends z.ZodType>(value: T) {
+  return z
+    .array(z.object({ validTime: interval, value }))
+    .refine((values) => hoursOf(values) <= mostHours, `intervals of more than ${mostHours} hours`)
+}
+
+function hoursOf(values: readonly { readonly validTime: Interval }[]): number {
+  return values.reduce((sum, { validTime }) => sum + validTime.hours, 0)
+}
+
 /** A layer in one unit; one without values is a layer that the office does not fill. */
 function layer(unit: Unit) {
-  return z
-    .object({ uom: z.string().nullish(), values: z.array(z.object({ validTime: interval, value: z.number().nullable() })) })
-    .transform(({ uom, values }, context) => {
-      const from = units[(uom ?? '').replace(/^(wmoUnit|unit):/, '')]
-      const factorFits = from !== undefined && convert(1, from, unit) !== null
-      if (values.length > 0 && !factorFits) context.addIssue(`unknown unit: ${uom?.slice(0, 40)}`)
-      return values.map(({ validTime, value }) => ({ validTime, value: value === null || !from ? null : convert(value, from, unit) }))
-    })
+  return z.object({ uom: z.string().nullish(), values: valuesOf(z.number().nullable()) }).transform(({ uom, values }, context) => {
+    const from = units[(uom ?? '').replace(/^(wmoUnit|unit):/, '')]
+    const factorFits = from !== undefined && convert(1, from, unit) !== null
+    if (values.length > 0 && !factorFits) context.addIssue(`unknown unit: ${uom?.slice(0, 40)}`)
+    return values.map(({ validTime, value }) => ({ validTime, value: value === null || !from ? null : convert(value, from, unit) }))
+  })
 }
 
 const weather = z
   .object({
-    values: z.array(z.object({ validTime: interval, value: z.array(z.object({ weather: z.string().nullish() })).nullable() }))
+    values: valuesOf(z.array(z.object({ weather: z.string().nullish() })).nullable())
   })
   .nullish()
 
