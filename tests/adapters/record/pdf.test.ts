@@ -1,10 +1,31 @@
 import { unzipSync } from 'fflate'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import type { DocumentData } from '../../../src/bot/papers/document.js'
 import type { Paper } from '../../../src/bot/papers/paper.js'
+import { roofPapers } from '../../../src/bot/papers/roof-papers.js'
+import { takeoff } from '../../../src/core/sheets/takeoff.js'
 import { draw } from '../../../src/wiring/papers.js'
 import { sampleDay } from '../../support/day-pictures.js'
+import { sheet } from '../../support/facts.js'
+import { fiveRoofs } from '../../support/roof-pictures.js'
+
+const { demo } = fiveRoofs()
+if (demo === undefined) throw new Error('demo')
+const { layout, zones } = demo
+const roof = {
+  ...{ site: demo.site, invented: true, now: 1_777_888_000 },
+  layout,
+  zones,
+  takeoff: takeoff(layout, zones, sheet()),
+  voids: [],
+  laidM2: 0
+}
+
+function unescaped(words: string): string {
+  const signs: Readonly<Record<string, string>> = { '&lt;': '<', '&gt;': '>', '&quot;': '"', '&#39;': "'", '&amp;': '&' }
+  return words.replace(/&(lt|gt|quot|#39|amp);/g, (sign) => signs[sign] ?? sign)
+}
 
 /** What an independent reader (pdf.js) finds: the words of each page, and what the document says of itself. */
 async function read(bytes: Uint8Array) {
@@ -78,6 +99,21 @@ describe('a document as PDF', () => {
     const { pages, pictures } = await read(bytes)
     expect(pictures).toBe(2)
     for (const words of ['Tiempo', 'Como se sabía', 'Todo el día en palabras', 'Foto obra-9']) expect(pages.join(' ')).toContain(words)
+  })
+
+  test('words of a drawing in it are words, in the two fonts of the document', async () => {
+    const drawing = roofPapers(roof, { lang: 'es', units: 'metric', zone: 'utc' }).find(({ kind }) => kind === 'roof-svg')
+    const svg = new TextDecoder().decode((await draw(drawing as Paper)).bytes)
+    const words = [...svg.matchAll(/<text[^>]*>([^<]+)<\/text>/g)].map(([, inside]) => inside as string)
+    const printed = vi.spyOn(console, 'warn')
+    const { bytes } = await draw(documentOf({ parts: [{ kind: 'picture', title: null, words: null, paper: drawing as Paper }] }))
+    const { pages } = await read(bytes)
+    expect(words.length).toBeGreaterThan(20)
+    const found = pages.join('').replace(/\s/g, '')
+    for (const each of words) expect(found).toContain(unescaped(each).replace(/\s/g, ''))
+    const fonts = new Set(new TextDecoder('latin1').decode(bytes).match(/BaseFont \/\S+/g))
+    expect([...fonts].map((font) => font.replace(/^.*\+/, '')).sort()).toEqual(['Inter-Bold', 'Inter-Regular'])
+    expect(printed).not.toHaveBeenCalled()
   })
 
   test('a hash longer than its column does not burst the page', async () => {
