@@ -21,7 +21,7 @@ interface Maker {
 
 /**
  * Substitution and positioning, which take half the time of a document. Without them every letter stands for itself in its own width: a
- * record shows what was written, and `->` or `2x3` becomes no other sign.
+ * record shows what was written, and `2x3` or a hash becomes no other sign.
  */
 const leftOut = ['GSUB', 'GPOS']
 /** By the names that the fonts have of themselves: under these the drawer of SVG, which looks for files, finds what is open already. */
