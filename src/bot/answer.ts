@@ -75,6 +75,8 @@ export interface Answer {
   readonly changesAt: Instant | null
   readonly limits: { readonly id: string; readonly version: number; readonly sha256: string }
   readonly weather: { readonly source: string; readonly issuedAt: string; readonly stale: boolean; readonly sample: boolean } | null
+  /** Name of the setting for want of which there is no weather; null: none is missing. */
+  readonly weatherLacks: string | null
   /** Ids of the entries that this message made, the decision not among them. */
   readonly logged: readonly string[]
   readonly decision: string | null

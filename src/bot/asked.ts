@@ -63,7 +63,7 @@ export interface Logged {
 }
 
 /** The answer of a command in words and JSON. */
-export function answered({ ask, how, sheet, place }: Asked, { papers: _papers, ...told }: Told, done: Logged | null): Reply {
+export function answered({ ask, ports, how, sheet, place }: Asked, { papers: _papers, ...told }: Told, done: Logged | null): Reply {
   const collected = done?.ids.filter((id) => id !== told.decision) ?? []
   const logged = done?.kept ? collected : []
   const answer: Answer = {
@@ -77,6 +77,7 @@ export function answered({ ask, how, sheet, place }: Asked, { papers: _papers, .
     changesAt: null,
     limits: named(sheet),
     weather: weatherOf(done?.forecast ?? null, ask.at),
+    weatherLacks: place === null ? null : (ports.weather.lacks?.(place.settings) ?? null),
     logged,
     undoUntil: logged.length === 0 || told.command === 'undo' ? null : ask.at + undoS,
     unlogged: collected.length > 0 && logged.length === 0,
@@ -88,7 +89,10 @@ export function answered({ ask, how, sheet, place }: Asked, { papers: _papers, .
 }
 
 export function refused({ ask, how, sheet, place }: Asked, refusal: Refusal, command: string | null): Reply {
-  const spoken = speakRefusal(refusal, command, usageOf(command, texts[how.lang].usages), how, mayBeHurt(ask.text))
+  const spoken = speakRefusal(refusal, command, usageOf(command, texts[how.lang].usages), how, {
+    hurt: mayBeHurt(ask.text),
+    terminal: ask.via === 'ask'
+  })
   return replyRefused(refusal, refusalMessage(refusal, how), usageOf(command, usages), spoken, {
     command,
     site: place?.name ?? ask.site,

@@ -166,6 +166,8 @@ export interface Weather {
   at(place: { lat: number; lon: number; zone: string; invented: boolean }, now: Instant): Promise<Forecast | null>
   /** What the services that warn of weather say for the place, as it was kept; null, or no such function: none covers it. */
   alerts?(place: { lat: number; lon: number; invented: boolean }, now: Instant): Promise<Alerts | null>
+  /** Name of the setting for want of which no service is asked for the place; null, or no such function: none is missing. */
+  lacks?(place: { invented: boolean }): string | null
 }
 
 /** The limits sheets in use. */

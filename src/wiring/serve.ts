@@ -35,6 +35,7 @@ export async function serve(config: Config, wired: Wired, stopped: Promise<unkno
     failed: (error) => void running.ports.report(error, { part: 'tick' }),
     ...(everyMinute === undefined ? {} : { everyMinute })
   })
+  await warnOfSettings(running)
   wired.terminal.out(`ready ${chat.listening.base}\n`)
   await stopped
   stopping.is = true
@@ -42,6 +43,14 @@ export async function serve(config: Config, wired: Wired, stopped: Promise<unkno
   if ((await within(Promise.all([ticker.stop(), chat.close()]), stopMs)) === 'late') wired.log.warn({}, 'stopped with work unfinished')
   await within(store.close(), closeMs)
   return 0
+}
+
+/** Without live weather every answer is that much poorer: whoever runs the bot is told once, unless only invented sites are here. */
+async function warnOfSettings(running: Running): Promise<void> {
+  const { config, wired, ports } = running
+  const setting = ports.weather.lacks?.({ invented: false }) ?? null
+  const real = config.slack !== null || (await places(running)).some(({ settings }) => !settings.invented)
+  if (setting !== null && real) wired.log.warn({ setting }, 'no live weather: a setting is missing')
 }
 
 interface InChat {

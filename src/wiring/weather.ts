@@ -21,6 +21,8 @@ import { type Counted, measuredSource } from './measured.js'
 /** Weather from live sources, with the alerts of the services that have them. */
 export interface Live extends LiveWeather {
   readonly alerts: LiveAlerts['at']
+  /** The setting for want of which no source is left to ask. */
+  readonly lacks: () => string | null
   readonly refreshAlerts: LiveAlerts['refreshAll']
 }
 
@@ -38,7 +40,8 @@ export function liveFrom(config: Config, database: Database, note: LiveOptions['
     note
   })
   const weather = liveWeather({ sources: used, store: { ...weatherTable(database), ...turns }, note })
-  return { ...weather, alerts: alerts.at, refreshAlerts: alerts.refreshAll }
+  const lacks = used.length > 0 ? null : contact === undefined ? 'SEAMHAND_CONTACT' : 'OPEN_METEO_KEY'
+  return { ...weather, alerts: alerts.at, refreshAlerts: alerts.refreshAll, lacks: () => lacks }
 }
 
 /** Null where the settings leave a source off: the free service of Open-Meteo is for non-commercial use. */
@@ -77,7 +80,8 @@ export function refreshedFirst(weather: Live): Weather {
     alerts: async (place, now) => {
       await weather.refreshAlerts([place], now, () => false)
       return weather.alerts(place, now)
-    }
+    },
+    lacks: weather.lacks
   }
 }
 

@@ -45,6 +45,7 @@ export function answer(part: Partial<Answer> & Pick<Answer, 'command'>): Answer 
     changesAt: null,
     limits: { id: 'common-practice', version: 1, sha256: '0'.repeat(64) },
     weather: null,
+    weatherLacks: null,
     logged: [],
     decision: null,
     undoUntil: null,

@@ -25,6 +25,7 @@ export function postOn(at: string, change: Partial<PostOn> = {}): PostOn {
     record: emptyRecord,
     forecast: weatherOf(undefined, at),
     alerts: null,
+    weatherLacks: null,
     sheet: sheet(),
     date: '2026-05-04',
     now: iso(at),

@@ -19,6 +19,7 @@ export function sampleWhereInvented(weather: Weather): Weather {
   const sample = sampleWeather()
   return {
     at: (place, now) => (place.invented ? sample : weather).at(place, now),
-    alerts: async (place, now) => (place.invented ? null : ((await weather.alerts?.(place, now)) ?? null))
+    alerts: async (place, now) => (place.invented ? null : ((await weather.alerts?.(place, now)) ?? null)),
+    lacks: (place) => (place.invented ? null : (weather.lacks?.(place) ?? null))
   }
 }

@@ -10,11 +10,15 @@ import { sheetOf } from '../sheet-of.js'
 import type { PostOn, SiteRecord, Wanted } from './post.js'
 
 /** What is known of the weather of a site. */
-export type WeatherOn = Pick<PostOn, 'forecast' | 'alerts'>
+export type WeatherOn = Pick<PostOn, 'forecast' | 'alerts' | 'weatherLacks'>
 
 /** As it was kept: no network stands before a post, and one without alerts only says so. */
 export async function weatherOn(weather: Weather, settings: SiteSettings, now: Instant): Promise<WeatherOn> {
-  return { forecast: await weather.at(settings, now), alerts: (await weather.alerts?.(settings, now)) ?? null }
+  return {
+    forecast: await weather.at(settings, now),
+    alerts: (await weather.alerts?.(settings, now)) ?? null,
+    weatherLacks: weather.lacks?.(settings) ?? null
+  }
 }
 
 /** What of a site has to be read for a post, and for when. */
@@ -26,12 +30,12 @@ export interface Reading extends WeatherOn {
 }
 
 /** A site as a post needs it, read through one view. */
-export async function readSite({ key, date, now, forecast, alerts, wants }: Reading, view: SiteView, sheets: Sheets): Promise<PostOn> {
+export async function readSite({ key, date, now, wants, ...weather }: Reading, view: SiteView, sheets: Sheets): Promise<PostOn> {
   const session = await openSession(nobodyAsks(key, now, 'tick'), view)
   const { settings } = session
   const sheet = sheetOf(settings.limits, sheets)
   const memory = await remember(session)
-  return { site: key.site, settings, memory, record: await recordOf(view, wants), forecast, alerts, sheet, date, now }
+  return { site: key.site, settings, memory, record: await recordOf(view, wants), ...weather, sheet, date, now }
 }
 
 async function recordOf(view: SiteView, wants: readonly Wanted[]): Promise<SiteRecord> {

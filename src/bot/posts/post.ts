@@ -33,6 +33,8 @@ export interface PostOn {
   readonly forecast: Forecast | null
   /** Null: no service that warns covers the site. */
   readonly alerts: Alerts | null
+  /** Name of the setting for want of which there is no forecast; null: none is missing. */
+  readonly weatherLacks: string | null
   readonly sheet: LimitsSheet
   /** Local date of the slot, YYYY-MM-DD. */
   readonly date: string

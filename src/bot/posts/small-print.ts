@@ -12,7 +12,7 @@ export function sourceNotes(on: PostOn, how: How, text: Text): readonly string[]
 }
 
 /** What the line of weather and limits is made of. */
-function source({ forecast, sheet, site, settings, now }: PostOn): Answer {
+function source({ forecast, weatherLacks, sheet, site, settings, now }: PostOn): Answer {
   const weather =
     forecast === null
       ? null
@@ -36,6 +36,7 @@ function source({ forecast, sheet, site, settings, now }: PostOn): Answer {
     changesAt: null,
     limits: { id: sheet.id, version: sheet.version, sha256: sheet.sha256 },
     weather,
+    weatherLacks,
     logged: [],
     decision: null,
     undoUntil: null

@@ -79,6 +79,8 @@ interface FrameWords {
   readonly invented: string
   /** No source has a forecast for the place. */
   readonly noForecast: string
+  /** No source is asked before a setting is made, which is for whoever runs the bot. */
+  forecastLacks(setting: string): string
   limits(id: string, version: number): string
 }
 
@@ -126,6 +128,8 @@ export interface RefusalWords {
   readonly codes: Readonly<Record<ErrorCode, (wrong: Wrong) => string>>
   /** The next step beside the usage; null where the usage says it. */
   readonly next: Readonly<Record<ErrorCode, string | null>>
+  /** As `next` of no site, at the terminal: there a site has no channel to ask in. */
+  readonly nameSite: string
   readonly nothingLogged: string
   understood(list: string): string
   nearest(list: string): string

@@ -18,7 +18,7 @@ const forecasting: ReadonlySet<string> = new Set(['spray', 'air', 'weld', 'day']
 const unjudged: ReadonlySet<string> = new Set(['help', 'me', 'undo', 'correct'])
 
 function sourceNote(answer: Answer, how: How, text: Text): readonly string[] {
-  const { command, weather, limits, decision, at, numbers } = answer
+  const { command, weather, weatherLacks, limits, decision, at, numbers } = answer
   if (unjudged.has(command)) return []
   const { frame } = text
   const invented = answer.invented || flag(row(numbers, 'site') ?? {}, 'invented') === true
@@ -29,7 +29,7 @@ function sourceNote(answer: Answer, how: How, text: Text): readonly string[] {
     if (weather.sample && weather.source !== 'sample') parts.push(frame.sample)
     if (issuedAt !== null) parts.push(`${frame.issued(clock(issuedAt, at, how))}${weather.stale ? `, ${frame.stale}` : ''}`)
   }
-  if (weather === null && forecasting.has(command)) parts.push(frame.noForecast)
+  if (weather === null && forecasting.has(command)) parts.push(weatherLacks === null ? frame.noForecast : frame.forecastLacks(weatherLacks))
   if (invented) parts.push(frame.invented)
   parts.push(frame.limits(escapeText(limits.id, 40), limits.version))
   if (decision !== null) parts.push(frame.decision(escapeText(decision, 60)))

@@ -20,19 +20,36 @@ const mostUnderstood = 20
 const usageMax = 400
 const reasonMax = 300
 
-/** Help first where somebody may be `hurt`; then what was wrong, that nothing was logged, what was understood, and what to write instead. */
-export function speakRefusal(refusal: Refusal, command: string | null, usage: string, how: How, hurt = false): Spoken & { readonly message: string } {
+/** What of the question the refusal depends on beside its words. */
+interface AskedHow {
+  /** Somebody may be hurt. */
+  readonly hurt: boolean
+  /** Asked at the terminal, where a site is named by an option. */
+  readonly terminal: boolean
+}
+
+const inChat: AskedHow = { hurt: false, terminal: false }
+
+/** Help first where somebody may be hurt; then what was wrong, that nothing was logged, what was understood, and what to write instead. */
+export function speakRefusal(
+  refusal: Refusal,
+  command: string | null,
+  usage: string,
+  how: How,
+  asked: AskedHow = inChat
+): Spoken & { readonly message: string } {
   const text = texts[how.lang]
   const { refusal: words, help } = text
   const message = refusalMessage(refusal, how)
   const people = Array.isArray(refusal.detail.people) ? (refusal.detail.people as readonly string[]) : []
-  const next = people.length > 0 ? text.begin.askOne(whoAll(people)) : words.next[refusal.code]
+  const own = refusal.code === 'no-site' && asked.terminal ? words.nameSite : words.next[refusal.code]
+  const next = people.length > 0 ? text.begin.askOne(whoAll(people)) : own
   const facts = factsOf(refusal)
   // What logs the fact is the next step: every command there is would only bury it.
   const told = facts.length > 0 && command === null
   const example = isCommandName(command) ? [help.example(text.usages[command].example)] : []
   const lines = [
-    ...(hurt ? [text.cautions.hurt] : []),
+    ...(asked.hurt ? [text.cautions.hurt] : []),
     ...factLines(facts, text),
     words.nothingLogged,
     ...understoodLine(refusal.understood, how, text),

@@ -150,6 +150,38 @@ describe('exit codes', () => {
   })
 })
 
+describe('what is missing is said with the way to give it', () => {
+  it.each([
+    ['en', 'Name it: --site NAME.'],
+    ['es', 'Nombrarla: --site NOMBRE.'],
+    ['fr', 'Le nommer\u00a0: --site NOM.']
+  ])('which of two sites, and the setting without which there is no forecast: %s', async (lang, naming) => {
+    const data = folder()
+    const run = async (...args: string[]) => (await askJson(['--data', data, ...at.slice(0, 2), '--lang', lang, ...args])).reply
+    await run('start', 'north', 'at', '51.5,7.5', 'zone', 'Europe/Berlin')
+
+    const unnamed = await run('spray')
+    expect(unnamed.error?.code).toBe('no-site')
+    expect(unnamed.text.replace(/\u202f/g, '\u00a0')).toContain(naming)
+    expect(unnamed.text).toContain('demo, north')
+
+    const live = await run('--site', 'north', 'spray')
+    expect(live.weather).toBeNull()
+    expect(live.text).toContain('SEAMHAND_CONTACT (README, Settings)')
+    // Nobody asked for weather, or it is invented: then nothing is missing.
+    expect((await run('--site', 'north', '--weather', 'none', 'spray')).text).not.toContain('SEAMHAND_CONTACT')
+    expect((await run('--site', 'demo', 'spray')).text).not.toContain('SEAMHAND_CONTACT')
+  })
+
+  it('the key of the only source that was chosen', async () => {
+    const env = { SEAMHAND_CONTACT: 'ops@crew.example', SEAMHAND_WEATHER: 'open-meteo' }
+    const data = folder()
+    await askJson(['--data', data, ...at, 'start north at 51.5,7.5 zone Europe/Berlin'])
+    const { reply } = await askJson(['--data', data, ...at.slice(0, 2), '--site', 'north', 'spray'], { env })
+    expect(reply.text).toContain('no forecast: set OPEN_METEO_KEY')
+  })
+})
+
 describe('--weather', () => {
   const ask = (args: readonly string[]) => askJson(['--data', folder(), ...args, 'air'])
 

@@ -23,6 +23,7 @@ function on(c: number | null, learned: { readonly mixing: number; readonly pairs
     record: { kits: [], welders: [], voids: [], head: { seq: 0, hash: '' } },
     forecast: null,
     alerts: null,
+    weatherLacks: null,
     sheet: sheet(),
     date: '2026-05-04',
     now

@@ -19,6 +19,7 @@ function on(forecast = true) {
     record: emptyRecord,
     forecast: forecast ? sampleForecast(now, 'Europe/Berlin') : null,
     alerts: null,
+    weatherLacks: null,
     sheet: sheet(),
     date: '2026-05-04',
     now

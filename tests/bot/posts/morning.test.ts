@@ -23,6 +23,7 @@ function on(change: Partial<PostOn> = {}): PostOn {
     record: emptyRecord,
     forecast: sampleForecast(now, 'Europe/Berlin'),
     alerts: null,
+    weatherLacks: null,
     sheet: sheet(),
     date,
     now,

@@ -67,7 +67,7 @@ forEachDatabase((open) => {
     const view = await createStore(database).view({ workspace: 'local', site: 'demo' })
     if (view === null) throw new Error('no demo')
     const forecast = await sampleWeather().at({ ...demoSite }, due)
-    const at = { key: { workspace: 'local', site: 'demo' }, date: '2026-05-04', now: due, forecast, alerts: null, wants: [] }
+    const at = { key: { workspace: 'local', site: 'demo' }, date: '2026-05-04', now: due, forecast, alerts: null, weatherLacks: null, wants: [] }
     const [paper] = posts.morning.speak(await readSite(at, view, { byId: () => sheet(), ids: ['common-practice'] })).papers
     await run(database, due + 600, chat)
     expect(chat.shown[0]?.files).toEqual([await draw(paper as Paper)])

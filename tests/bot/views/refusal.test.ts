@@ -31,6 +31,13 @@ describe('speakRefusal', () => {
     }
   })
 
+  it('no site: in a chat where to ask, at the terminal which option', () => {
+    const said = (terminal: boolean) => speakRefusal(refusal({ code: 'no-site' }), null, '', metric, { hurt: false, terminal }).text
+    expect(said(false)).toContain('Ask in the channel of the site')
+    expect(said(false)).not.toContain('--site')
+    expect(said(true)).toContain('--site NAME')
+  })
+
   it('quotes the word, and says what was understood in the units of the person', () => {
     const understood = [
       { label: 'air', value: 20, unit: 'C' },

@@ -63,6 +63,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     sample: 'invented week, demo',
     invented: 'invented site',
     noForecast: 'no forecast for this place',
+    forecastLacks: (setting) => `no forecast: set ${setting} (README, Settings)`,
     limits: (id, version) => `limits sheet ${id} v${version}`
   }
 }

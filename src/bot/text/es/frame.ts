@@ -63,6 +63,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     sample: 'semana inventada, demostración',
     invented: 'obra inventada',
     noForecast: 'sin pronóstico para este lugar',
+    forecastLacks: (setting) => `sin pronóstico: definir ${setting} (README, Settings)`,
     limits: (id, version) => `hoja de límites ${id} v${version}`
   }
 }

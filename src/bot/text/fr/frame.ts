@@ -63,6 +63,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     sample: 'semaine inventée, démonstration',
     invented: 'chantier inventé',
     noForecast: 'pas de prévision pour cet endroit',
+    forecastLacks: (setting) => `pas de prévision : définir ${setting} (README, Settings)`,
     limits: (id, version) => `fiche de limites ${id} v${version}`
   }
 }
