@@ -17,7 +17,18 @@ const limits = sheet()
 function on(site: string): PostOn {
   const memory = emptyMemory({ lang: site.endsWith('2') ? 'fr' : 'en' })
   const forecast = sampleForecast(now, memory.settings.zone)
-  return { site, settings: memory.settings, memory, record: emptyRecord, forecast, alerts: null, weatherLacks: null, sheet: limits, date: '2026-06-10', now }
+  return {
+    site,
+    settings: memory.settings,
+    memory,
+    record: emptyRecord,
+    forecast,
+    alerts: null,
+    weatherLacks: null,
+    sheet: limits,
+    date: '2026-06-10',
+    now
+  }
 }
 
 const opened: Speaker[] = []
