@@ -7,6 +7,7 @@ import { createStore } from '../adapters/store/store.js'
 import { Stop, type Terminal } from '../adapters/terminal/io.js'
 import type { OpenStore, Tools } from '../adapters/terminal/tools.js'
 import type { Config } from '../config.js'
+import { drawElsewhere } from './paper-threads.js'
 import { draw } from './papers.js'
 import { choiceOf, type Live, liveFrom, refreshedFirst, weatherOf } from './weather.js'
 
@@ -52,7 +53,7 @@ export function wire(config: Config, terminal: Terminal, server: boolean): Wired
     terminal,
     log,
     databaseOf,
-    defaults: { draw, lang: config.SEAMHAND_LANG, units: config.SEAMHAND_UNITS, report: (error, context) => reportBug(log, error, context) },
+    defaults: defaultsOf(config, log, server),
     openStore: async (at) => {
       const url = at === null ? config.DATABASE_URL : undefined
       return storeOver(
@@ -82,6 +83,12 @@ export function wire(config: Config, terminal: Terminal, server: boolean): Wired
       return { slots: outbox, channelOf: (_site, { channel }) => channel, drain: { outbox, draw, chat: null, clock: () => at, wait: null, note } }
     }
   }
+}
+
+/** A server draws beside its answers; a subcommand waits for its file anyway. */
+function defaultsOf({ SEAMHAND_LANG: lang, SEAMHAND_UNITS: units }: Config, log: Wired['log'], server: boolean): Wired['defaults'] {
+  const beside = () => drawElsewhere(draw, (why) => log.warn({ why }, 'no thread to draw in')).draw
+  return { draw: server ? beside() : draw, lang, units, report: (error, context) => reportBug(log, error, context) }
 }
 
 function orStop<T>(make: () => T): T {

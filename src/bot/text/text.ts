@@ -69,6 +69,8 @@ interface FrameWords {
   readonly or: string
   more(count: number): string
   logged(ids: string): string
+  /** Files that could not be drawn, and the reference of what broke. */
+  notDrawn(names: string, ref: string): string
   undo(ids: string): string
   decision(id: string): string
   readonly attribution: Readonly<Record<string, string>>

@@ -18,6 +18,7 @@ export interface Page {
 const textMax = 3000
 const headerMax = 150
 const noteMax = 1000
+const blocksMax = 50
 
 /** One column, short lines. Buttons and pictures will stand between details and notes. */
 export function layOut(page: Page, lang: Lang): Spoken {
@@ -31,6 +32,12 @@ export function layOut(page: Page, lang: Lang): Spoken {
   if (details.length > 0) blocks.push({ type: 'divider' }, section(wholeLines(details, textMax)))
   for (const note of notes) blocks.push(context(note))
   return { text: fitText(head, lines, notes), blocks }
+}
+
+/** What was laid out with one more note, already escaped, at its foot: what stands above gives way to it. */
+export function withNote({ text, blocks }: Spoken, note: string, lang: Lang): Spoken {
+  const foot = clip(typeset(note, lang), noteMax)
+  return { text: `${clip(text, textMax - [...foot].length - 1)}\n${foot}`, blocks: [...blocks.slice(0, blocksMax - 1), context(foot)] }
 }
 
 /** The notes stay whole, among them what was logged; the lines give way. */

@@ -49,6 +49,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     or: 'or',
     more: (count) => `and ${count} more`,
     logged: (ids) => `logged as ${ids}`,
+    notDrawn: (names, ref) => `not drawn: ${names}. What was logged stays logged. Ask again; if it stays, tell who runs the bot: ${ref}`,
     undo: (ids) => `undo within 10 min (undo ${ids})`,
     decision: (id) => `decision ${id}`,
     attribution: {

@@ -49,6 +49,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     or: 'o',
     more: (count) => `y ${count} más`,
     logged: (ids) => `anotado como ${ids}`,
+    notDrawn: (names, ref) => `sin dibujar: ${names}. Lo anotado sigue anotado. Pedir otra vez; si sigue, avisar a quien lleva el bot: ${ref}`,
     undo: (ids) => `deshacer en 10 min (deshacer ${ids})`,
     decision: (id) => `decisión ${id}`,
     attribution: {

@@ -49,6 +49,7 @@ export const frame: Pick<Text, 'outcomes' | 'outcomesWithin' | 'activities' | 'g
     or: 'ou',
     more: (count) => `et ${count} de plus`,
     logged: (ids) => `noté sous ${ids}`,
+    notDrawn: (names, ref) => `pas dessiné : ${names}. Ce qui est noté reste noté. Redemander ; si cela dure, prévenir qui gère le bot : ${ref}`,
     undo: (ids) => `annuler sous 10 min (annuler ${ids})`,
     decision: (id) => `décision ${id}`,
     attribution: {
