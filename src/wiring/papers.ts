@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto'
 import type { Draw, Paper, PaperKind } from '../bot/papers/paper.js'
+import { fileName } from '../core/file-name.js'
 
 type Drawer<K extends PaperKind> = (paper: Paper<K>, draw: Draw) => Made | Promise<Made>
 
@@ -28,9 +29,10 @@ async function records() {
   return (await import('../adapters/record/index.js')).records
 }
 
+/** Whatever a store came with, as the name of a site or of a day: what leaves has a name that is never a path. */
 export const draw: Draw = async (paper) => {
   const run = (await drawers[paper.kind]()) as Drawer<PaperKind>
   const { mime, bytes } = await run(paper, draw)
   const sha256 = createHash('sha256').update(bytes).digest('hex')
-  return { kind: paper.kind, name: paper.name, alt: paper.alt, mime, sha256, bytes }
+  return { kind: paper.kind, name: fileName(paper.name), alt: paper.alt, mime, sha256, bytes }
 }

@@ -15,7 +15,7 @@ import { verifySite } from '../../src/bot/verify.js'
 import { defaultSettings } from '../../src/core/site.js'
 import { draw } from '../../src/wiring/papers.js'
 import { random as randomOf } from '../support/noise.js'
-import { heldBytes, resources, slopeOf } from './soak/heap.js'
+import { type Held, heldNow, resources, slopeOf } from './soak/heap.js'
 
 const seed = Number(process.env.SEED ?? 1)
 /** Invented days, and minutes between ticks. */
@@ -28,6 +28,10 @@ const everyMin = Number(process.env.EVERY_MIN ?? 10)
 const mostBytesADay = 48 * 1024
 const sites = ['north', 'south', 'east']
 const start = Date.parse('2026-03-01T00:00:00Z') / 1000
+
+function kib(bytes = 0): number {
+  return Math.round(bytes / 1024)
+}
 
 /** A day's work as a crew types it. */
 const work = [
@@ -102,7 +106,7 @@ it(`seed ${seed}: ${days} days of ticks and work, memory flat`, async () => {
   const talk = createTalk(ports, { siteOfChannel: (workspace, channel) => store.siteOfChannel(workspace, channel) })
   const looked: Looked = new Map()
   const pausedUntil = new Map<string, number>()
-  const held: number[] = []
+  const held: Held[] = []
   let now = start
   let asked = 0
   async function oneTick(): Promise<void> {
@@ -138,22 +142,23 @@ it(`seed ${seed}: ${days} days of ticks and work, memory flat`, async () => {
       await oneTick()
       if (minute >= 360 && minute < 1080 && random() < (20 * everyMin) / 720) await say()
     }
-    held.push(await heldBytes())
+    held.push(await heldNow())
     if (day % 10 === 0)
       process.stdout.write(
-        `day ${day}: ${Math.round((held.at(-1) as number) / 1024)} KiB, ${asked} said, ${chat.sent()} posts, ${resources()} resources\n`
+        `day ${day}: ${kib(held.at(-1)?.bytes)} KiB and ${kib(held.at(-1)?.codeBytes)} of code, ${asked} said, ${chat.sent()} posts, ${resources()} resources\n`
       )
   }
   const settled = held.slice(Math.floor(days / 2))
-  const bytesADay = slopeOf(settled)
+  const bytesADay = slopeOf(settled.map(({ bytes }) => bytes))
   const report = {
     seed,
     days,
     asked,
     posts: chat.sent(),
-    firstKiB: Math.round((settled[0] as number) / 1024),
-    lastKiB: Math.round((settled.at(-1) as number) / 1024),
+    firstKiB: kib(settled[0]?.bytes),
+    lastKiB: kib(settled.at(-1)?.bytes),
     bytesADay: Math.round(bytesADay),
+    codeBytesADay: Math.round(slopeOf(settled.map(({ codeBytes }) => codeBytes))),
     looked: looked.size,
     resources: resources()
   }

@@ -99,7 +99,7 @@ inside.addSubnet('fe80::', 10, 'ipv6')
 /** Whether an address is of this machine or of a network that is not public. */
 export function isInside(address: string | undefined): boolean {
   if (address === undefined) return false
-  const plain = address.replace(/^::ffff:(?=\d+\.)/i, '').replace(/%.*$/, '')
+  const plain = address.replace(/^::ffff:(?=\d+\.)/i, '').replace(/%.*/s, '')
   return inside.check(plain, plain.includes(':') ? 'ipv6' : 'ipv4')
 }
 

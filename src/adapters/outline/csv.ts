@@ -1,4 +1,4 @@
-import { type FileCorner, type FileRing, nested, open, type ReadOutline } from '../../core/sheets/outline-file.js'
+import { type FileCorner, type FileRing, nested, open, type ReadOutline, shortWord } from '../../core/sheets/outline-file.js'
 import { type FileUnit, mmPer, NotAnOutline } from './text.js'
 
 interface Columns {
@@ -51,8 +51,8 @@ function cornerOf(row: readonly string[], { x, y, xMm, yMm }: Columns, line: num
   const number = (column: number): number => {
     const cell = row[column] ?? ''
     const written = commas ? cell : cell.replace(',', '.')
-    if (!/^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i.test(written)) throw new NotAnOutline('bad-number', `${line}: ${cell}`)
+    if (!/^[-+]?(\d+(\.\d*)?|\.\d+)(e[-+]?\d+)?$/i.test(written)) throw new NotAnOutline('bad-number', `${line}: ${cell}`)
     return Number(written)
   }
-  return { at: [number(x) * xMm, number(y) * yMm], word: `${line}: ${row.slice(0, 3).join(' ')}` }
+  return { at: [number(x) * xMm, number(y) * yMm], word: shortWord(`${line}: ${row.slice(0, 3).join(' ')}`) }
 }

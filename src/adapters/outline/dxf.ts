@@ -1,4 +1,4 @@
-import { type FileRing, nested, open, type ReadOutline } from '../../core/sheets/outline-file.js'
+import { type FileRing, nested, open, type ReadOutline, shortWord } from '../../core/sheets/outline-file.js'
 import { chained, type Side } from './chain.js'
 import { type Entity, type Group, readDrawing } from './dxf/pairs.js'
 import { type FileUnit, mmPer, NotAnOutline } from './text.js'
@@ -52,7 +52,7 @@ function firstOf({ groups }: Entity, code: number): string | undefined {
 }
 
 function wordOf(entity: Entity): string {
-  return [entity.type, firstOf(entity, 8), firstOf(entity, 5)].filter((part) => part !== undefined && part !== '').join(' ')
+  return shortWord([entity.type, firstOf(entity, 8), firstOf(entity, 5)].filter((part) => part !== undefined && part !== '').join(' '))
 }
 
 function ringOf(line: Entity, mm: number): FileRing {
@@ -82,6 +82,6 @@ function cornersOf(line: Entity, xCode: number, yCode: number, mm: number): File
 }
 
 function numberOf(value: string, word: string): number {
-  if (!/^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d{1,3})?$/i.test(value) || !Number.isFinite(Number(value))) throw new NotAnOutline('bad-number', word)
+  if (!/^[-+]?(\d+(\.\d*)?|\.\d+)(e[-+]?\d{1,3})?$/i.test(value) || !Number.isFinite(Number(value))) throw new NotAnOutline('bad-number', word)
   return Number(value)
 }

@@ -9,7 +9,7 @@ type Reader = (text: string, unit: FileUnit) => ReadOutline
 /** Every format, known by how its text begins; what is neither is a table. A new one is a file and a line here. */
 const readers: readonly { readonly begins: RegExp; readonly read: Reader }[] = [
   { begins: /^\s*[{[]/, read: readGeoJson },
-  { begins: /^\s*(0\s*[\r\n]+\s*SECTION|999\s*[\r\n])/, read: readDxf },
+  { begins: /^\s*(0[^\S\r\n]*[\r\n]\s*SECTION|999[^\S\r\n]*[\r\n])/, read: readDxf },
   { begins: /^/, read: readCsv }
 ]
 

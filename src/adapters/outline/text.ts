@@ -1,4 +1,4 @@
-import { type OutlineFileProblem, type ReadOutline, unreadable } from '../../core/sheets/outline-file.js'
+import { type OutlineFileProblem, type ReadOutline, shortWord, unreadable } from '../../core/sheets/outline-file.js'
 
 /** What a person's numbers are in where a file does not say. */
 export type FileUnit = 'm' | 'ft'
@@ -24,6 +24,6 @@ export class NotAnOutline extends Error {
   constructor(what: OutlineFileProblem['what'], word: string) {
     super(`${what} ${word}`.trim())
     this.name = 'NotAnOutline'
-    this.problem = { what, word: word.slice(0, 80) }
+    this.problem = { what, word: shortWord(word) }
   }
 }

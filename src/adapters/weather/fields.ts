@@ -8,10 +8,16 @@ export const instantField = z.string().transform((text, context): Instant => {
   return at ?? z.NEVER
 })
 
-/** The first few problems with their paths, in one line. */
+/** The first few problems with their paths, in one line. Paths and messages repeat words of the answer, which may be as long as it is. */
 export function firstProblems(error: z.ZodError): string {
   return error.issues
     .slice(0, 3)
     .map((issue) => (issue.path.length > 0 ? `${issue.path.join('.')}: ${issue.message}` : issue.message))
+    .map(inShort)
     .join('; ')
+}
+
+/** One line of at most 160 characters: what a service says in its own words. */
+export function inShort(text: string): string {
+  return text.slice(0, 1000).replace(/\s+/g, ' ').slice(0, 160)
 }

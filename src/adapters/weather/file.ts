@@ -2,7 +2,7 @@ import { z } from 'zod'
 import type { Instant } from '../../core/instant.js'
 import { type Forecast, makeForecast } from '../../core/weather/forecast.js'
 import { mostBytes, mostBytesText, mostHours } from './bounds.js'
-import { firstProblems } from './fields.js'
+import { firstProblems, inShort } from './fields.js'
 import { type SourceName, sourceNames, sources } from './sources.js'
 
 /** A weather file that cannot be used. The message says what is wrong with it. */
@@ -37,7 +37,7 @@ function parse(text: string): unknown {
 
 function sourceOf(told: unknown): SourceName {
   const refused = z.object({ error: z.literal(true), reason: z.string() }).safeParse(told)
-  if (refused.success) throw new WeatherFileError(`weather file holds an error of the service: ${refused.data.reason}`)
+  if (refused.success) throw new WeatherFileError(`weather file holds an error of the service: ${inShort(refused.data.reason)}`)
   const found = sourceNames.find((name) => has(told, sources[name].mark))
   if (found === undefined) {
     throw new WeatherFileError('weather file is none of: MET Norway locationforecast, US NWS gridpoint, Open-Meteo forecast')

@@ -2,7 +2,7 @@ import { DateTime } from 'luxon'
 import { z } from 'zod'
 import type { Instant } from '../../core/instant.js'
 import { boundedText, mostBytesText, mostHours } from './bounds.js'
-import { firstProblems } from './fields.js'
+import { firstProblems, inShort } from './fields.js'
 import type { Parsed } from './parsed.js'
 import { SourceDown } from './source-down.js'
 
@@ -92,7 +92,8 @@ const problem = z.object({ title: z.string().nullish(), reason: z.string().nulli
 export function reasonIn(body: string): string | null {
   try {
     const { title, reason } = problem.parse(JSON.parse(body))
-    return (title ?? reason)?.replace(/\s+/g, ' ').slice(0, 160) ?? null
+    const told = title ?? reason ?? null
+    return told === null ? null : inShort(told)
   } catch {
     return null
   }

@@ -29,7 +29,12 @@ export type ReadOutline =
   | { readonly ok: false; readonly problem: OutlineFileProblem }
 
 export function unreadable(what: OutlineFileProblem['what'], word: string): ReadOutline {
-  return { ok: false, problem: { what, word } }
+  return { ok: false, problem: { what, word: shortWord(word) } }
+}
+
+/** What stands in a file may be as long as the file: it is said back in so many characters. */
+export function shortWord(word: string): string {
+  return word.slice(0, 80)
 }
 
 /** Corners a file may have: what is laid out takes no more. */

@@ -22,6 +22,47 @@ describe('outline files, cut and changed', () => {
   })
 })
 
+// Shrunk: what was said back of a roof outside another was as long as its line.
+it.each([
+  ['a table', `x,y,ring\n0,0,0\n24,0,0\n24,12,0\n90,90,${'x'.repeat(5000)}\n91,90,${'x'.repeat(5000)}\n91,91,${'x'.repeat(5000)}\n`],
+  ['a drawing', drawing([...square('roof', 0, 24), ...square('x'.repeat(5000), 90, 1)])]
+])('the word of a problem in %s is short', (_, text) => {
+  const read = readOutline(Buffer.from(text), 'm')
+  expect(read).toMatchObject({ ok: false, problem: { what: 'several-outlines' } })
+  expect(read.ok ? 0 : read.problem.word.length).toBe(80)
+})
+
+function square(layer: string, at: number, side: number): readonly string[] {
+  const corners = [
+    [0, 0],
+    [side, 0],
+    [side, side],
+    [0, side]
+  ].flatMap(([x = 0, y = 0]) => ['10', String(at + x), '20', String(at + y)])
+  return ['0', 'LWPOLYLINE', '8', layer, '90', '4', '70', '1', ...corners]
+}
+
+// A reader that looks for its format, or for a number, anew from every place does not end on a file of 2 MB. Here it would not either.
+it.each([
+  ['line ends after a code', `0${'\n'.repeat(1_000_000)}x`, 'bad-number'],
+  ['a remark of spaces', `999${' '.repeat(1_000_000)}x`, 'no-outline'],
+  ['digits without end', `x,y\n${'1'.repeat(1_000_000)}x,0\n`, 'bad-number']
+])('%s are read through once', (_, text, what) => {
+  expect(readOutline(Buffer.from(text), 'm')).toMatchObject({ ok: false, problem: { what } })
+})
+
+it.each([
+  ['0\nSECTION', true],
+  [' \n 0 \r\n\r\n  SECTION', true],
+  ['999\nremark', true],
+  ['999 \r\nremark', true],
+  ['0 SECTION', false],
+  ['999 9', false]
+])('begins as a drawing: %j %s', (head, drawn) => {
+  const read = readOutline(Buffer.from(`${head}\n`), 'm')
+  expect(!read.ok && read.problem.what === 'not-dxf').toBe(drawn)
+})
+
 function drawing(entities: readonly string[]): string {
   return ['0', 'SECTION', '2', 'ENTITIES', ...entities, '0', 'ENDSEC', '0', 'EOF', ''].join('\n')
 }

@@ -22,6 +22,23 @@ describe('readWeatherFile', () => {
     expect(readWeatherFile(`\uFEFF${fixture('weather/metno_compact.json')}`, fallback).source).toBe('met')
   })
 
+  // Shrunk: refusals that repeated a unit, a name or a reason as long as the answer.
+  it.each([
+    JSON.stringify({ utc_offset_seconds: 0, hourly_units: { temperature_2m: 'x'.repeat(5000) }, hourly: { time: [], temperature_2m: [] } }),
+    JSON.stringify({ utc_offset_seconds: 0, hourly_units: { ['x'.repeat(5000)]: 1 }, hourly: { time: [], temperature_2m: [] } }),
+    JSON.stringify({ error: true, reason: 'x '.repeat(5000) })
+  ])('says it in a few words whatever stands in it', (text) => {
+    const said = (() => {
+      try {
+        return String(readWeatherFile(text, fallback).source)
+      } catch (error) {
+        return (error as Error).message
+      }
+    })()
+    expect(said).toMatch(/^(Open-Meteo forecast is damaged|weather file holds an error of the service): /)
+    expect(said.length).toBeLessThan(600)
+  })
+
   it.each([
     ['', /not JSON/],
     ['half {', /not JSON/],
