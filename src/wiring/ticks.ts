@@ -50,7 +50,7 @@ async function oneTick(running: Running, chat: Chat, stopping: Readonly<Stopping
       draw: ports.draw,
       record: async (site, date) => {
         const view = await ports.store.view(site)
-        return view === null ? null : exported({ view, kept: ports.store, sheets: ports.sheets, now: now() }, 'pdf', [date])
+        return view === null ? null : exported({ view, kept: ports.store, sheets: ports.sheets, now: now(), lang: null }, 'pdf', [date])
       },
       chat,
       clock: now,

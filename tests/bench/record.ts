@@ -36,7 +36,7 @@ export async function benchRecord(runs = 7): Promise<BenchResult> {
   const day = async (): Promise<number> => {
     const start = performance.now()
     const view = await store.view(demo)
-    const paper = view === null ? null : await exported({ view, kept: store, sheets, now: morning + 12 * 3600 }, 'pdf', ['2026-05-04'])
+    const paper = view === null ? null : await exported({ view, kept: store, sheets, now: morning + 12 * 3600, lang: null }, 'pdf', ['2026-05-04'])
     if (paper === null || (await draw(paper)).bytes.length < 10_000) throw new Error('no record')
     return performance.now() - start
   }

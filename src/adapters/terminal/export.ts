@@ -1,5 +1,10 @@
 import { open, writeFile } from 'node:fs/promises'
 import { exported, type RecordFormat } from '../../bot/papers/record/export.js'
+import type { SiteView } from '../../bot/ports.js'
+import { settingsOf } from '../../bot/session/session.js'
+import { texts } from '../../bot/text/index.js'
+import { dateOf } from '../../bot/views/clock.js'
+import { type How, howOf } from '../../bot/views/how.js'
 import type { SiteKey } from '../../core/site.js'
 import { Stop } from './io.js'
 import { readOptions } from './options.js'
@@ -11,39 +16,58 @@ const options = {
   day: { type: 'string' },
   format: { type: 'string' },
   out: { type: 'string' },
+  lang: { type: 'string' },
   data: { type: 'string' },
   workspace: { type: 'string' }
 } as const
+const langs = ['en', 'es', 'fr'] as const
 const formats = ['jsonl', 'csv', 'pdf', 'zip']
 const slice = 1000
 
-/** `seamhand export`: the canonical text of each entry and its hash, a line each (jsonl); a day's record (pdf, csv); all days (zip). */
+/** `seamhand export`: the canonical text of each entry and its hash, a line each (jsonl); a day's record (pdf, csv); all days (zip). In a language, else the site's. */
 export const exportLog: Subcommand = async (args, tools) => {
   const { values } = readOptions(args, options)
   const { site, out, format = 'jsonl', day = null } = values
   if (site === undefined || out === undefined) throw new Stop('export needs --site NAME and --out FILE', 2, 'missing')
   if (!formats.includes(format)) throw new Stop(`no such format: ${format.slice(0, 40)} (${formats.join(', ')})`, 2, 'bad-option')
   if (day !== null && !/^\d{4}-\d{2}-\d{2}$/.test(day)) throw new Stop(`not a date: ${day.slice(0, 40)} (2026-05-04)`, 2, 'bad-option')
+  const lang = langs.find((one) => one === values.lang) ?? null
+  if (lang === null && values.lang !== undefined)
+    throw new Stop(`no such language: ${values.lang.slice(0, 40)} (${langs.join(', ')})`, 2, 'bad-option')
   const store = await tools.openStore(values.data ?? null)
   try {
     const key = await siteKey(store, site, values.workspace ?? null)
-    const said = format === 'jsonl' ? await writeLines(store, key, day, out) : await writeRecord(store, key, day, format as RecordFormat, out, tools)
-    tools.terminal.out(`${said} in ${out}\n`)
+    const view = await store.view(key)
+    if (view === null) throw new Stop(`no such site: ${key.site}`, 2, 'no-site')
+    const how = howOf(await settingsOf(view))
+    const asked: Asked = { store, view, day, path: out, how: { ...how, lang: lang ?? how.lang } }
+    const said = format === 'jsonl' ? await writeLines(asked) : await writeRecord(asked, format as RecordFormat, tools)
+    tools.terminal.out(`${texts[asked.how.lang].exportWords.file(said, out)}\n`)
     return 0
   } finally {
     await store.close()
   }
 }
 
-async function writeRecord(store: OpenStore, key: SiteKey, day: string | null, format: RecordFormat, path: string, tools: Tools): Promise<string> {
-  const view = await store.view(key)
-  if (view === null) throw new Stop(`no such site: ${key.site}`, 2, 'no-site')
-  const days = day !== null ? [day] : format === 'zip' ? await daysOf(store, key) : []
-  const paper = await exported({ view, kept: store, sheets: tools.sheets(null), now: tools.terminal.now() }, format, days)
-  if (paper === null) throw new Stop(`nothing was logged of ${key.site}${day === null ? '' : ` on ${day}`}`, 2, 'not-found')
+/** What is to be written, where, and in whose words. */
+interface Asked {
+  readonly store: OpenStore
+  readonly view: SiteView
+  /** Null: all days, or today where it is the record of one. */
+  readonly day: string | null
+  readonly path: string
+  readonly how: How
+}
+
+async function writeRecord({ store, view, day, path, how }: Asked, format: RecordFormat, tools: Tools): Promise<string> {
+  const { site } = view.key
+  const days = day !== null ? [day] : format === 'zip' ? await daysOf(store, view.key) : []
+  const paper = await exported({ view, kept: store, sheets: tools.sheets(null), now: tools.terminal.now(), lang: how.lang }, format, days)
+  if (paper === null) throw new Stop(`nothing was logged of ${site}${day === null ? '' : ` on ${day}`}`, 2, 'not-found')
   const { bytes, alt } = await tools.defaults.draw(paper)
   await writeFile(path, bytes).catch((error: Error) => cannotWrite(path, error))
-  return alt
+  const { exportWords, decision } = texts[how.lang]
+  return format === 'zip' ? exportWords.packet(site, decision.days(days.length)) : alt
 }
 
 /** Local days that something was logged of, in order. */
@@ -57,22 +81,27 @@ async function daysOf(store: OpenStore, key: SiteKey): Promise<readonly string[]
   }
 }
 
-async function writeLines(store: OpenStore, key: SiteKey, day: string | null, path: string): Promise<string> {
+async function writeLines({ store, view, day, path, how }: Asked): Promise<string> {
   const file = await open(path, 'w').catch((error: Error) => cannotWrite(path, error))
   let count = 0
   try {
     for (let after = 0; ; ) {
-      const kept = await store.entries(key, after, slice)
+      const kept = await store.entries(view.key, after, slice)
       const wanted = kept.filter((each) => day === null || each.day === day)
       // The canonical text is put in as it is: it is what was hashed.
       await file.write(wanted.map(({ canonical, hash }) => `{"entry":${canonical},"hash":"${hash}"}\n`).join(''))
       count += wanted.length
-      if (kept.length < slice) return `${count} entries of ${key.site}`
+      if (kept.length < slice) return logSentence(view.key.site, day, count, how)
       after = kept.at(-1)?.entry.seq ?? after
     }
   } finally {
     await file.close()
   }
+}
+
+function logSentence(site: string, day: string | null, count: number, how: How): string {
+  const { exportWords, day: words } = texts[how.lang]
+  return exportWords.log(site, day === null ? null : (dateOf(day, how) ?? day), words.entries(count))
 }
 
 function cannotWrite(path: string, error: Error): never {

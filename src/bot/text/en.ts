@@ -4,6 +4,7 @@ import { closing } from './en/closing.js'
 import { day } from './en/day.js'
 import { dayPicture } from './en/day-picture.js'
 import { decision } from './en/decision.js'
+import { exportWords } from './en/export.js'
 import { facts } from './en/facts.js'
 import { findings } from './en/findings.js'
 import { fixes } from './en/fixes.js'
@@ -39,6 +40,7 @@ export const en: Text = {
   dayPicture,
   begin,
   closing,
+  exportWords,
   facts,
   findings: { ...findings, ...closing.findings },
   fixes: { ...fixes, ...closing.fixes },

@@ -4,6 +4,7 @@ import { closing } from './es/closing.js'
 import { day } from './es/day.js'
 import { dayPicture } from './es/day-picture.js'
 import { decision } from './es/decision.js'
+import { exportWords } from './es/export.js'
 import { facts } from './es/facts.js'
 import { findings } from './es/findings.js'
 import { fixes } from './es/fixes.js'
@@ -39,6 +40,7 @@ export const es: Text = {
   dayPicture,
   begin,
   closing,
+  exportWords,
   facts,
   findings: { ...findings, ...closing.findings },
   fixes: { ...fixes, ...closing.fixes },

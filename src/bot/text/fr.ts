@@ -4,6 +4,7 @@ import { closing } from './fr/closing.js'
 import { day } from './fr/day.js'
 import { dayPicture } from './fr/day-picture.js'
 import { decision } from './fr/decision.js'
+import { exportWords } from './fr/export.js'
 import { facts } from './fr/facts.js'
 import { findings } from './fr/findings.js'
 import { fixes } from './fr/fixes.js'
@@ -39,6 +40,7 @@ export const fr: Text = {
   dayPicture,
   begin,
   closing,
+  exportWords,
   facts,
   findings: { ...findings, ...closing.findings },
   fixes: { ...fixes, ...closing.fixes },

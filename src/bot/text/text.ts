@@ -7,6 +7,7 @@ import type { BeginWords } from './begin-words.js'
 import type { ClosingWords } from './closing-words.js'
 import type { DayPictureWords } from './day-picture-words.js'
 import type { DayWords } from './day-words.js'
+import type { ExportWords } from './export-words.js'
 import type { FactWords } from './fact-words.js'
 import type { GuideWords } from './guide-words.js'
 import type { HomeWords } from './home-words.js'
@@ -182,6 +183,7 @@ export interface Text {
   readonly begin: BeginWords
   readonly closing: ClosingWords
   readonly alerts: AlertWords
+  readonly exportWords: ExportWords
   readonly warming: WarmingWords
   readonly yields: YieldWords
   readonly site: SiteWords

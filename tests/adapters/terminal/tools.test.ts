@@ -130,6 +130,53 @@ describe('seamhand export', () => {
     expect(linesOf<{ entry: { seq: number } }>(readFileSync(file, 'utf8')).map(({ entry }) => entry.seq)).toEqual([6, 7])
   })
 
+  it.each([
+    ['en', 'Log of demo: 5 entries.', 'Log of demo, 4 May 2026, as a table: ', 'Closeout packet of demo: 1 day.', 'File: ', 'time'],
+    [
+      'es',
+      'Registro de demo: 5 anotaciones.',
+      'Registro de demo, 4 may 2026, como tabla: 5 filas.',
+      'Expediente de cierre de demo: 1 día.',
+      'Archivo: ',
+      'hora'
+    ],
+    [
+      'fr',
+      'Registre de demo : 5 inscriptions.',
+      'Registre de demo, 4 mai 2026, en tableau : ',
+      'Dossier de clôture de demo : 1 jour.',
+      'Fichier : ',
+      'heure'
+    ]
+  ])('says what it wrote, how much and where, and writes it, in a language: %s', async (lang, log, table, packet, file, column) => {
+    const data = await worked()
+    const run = async (format: string) => {
+      const path = join(data, `demo.${format}`)
+      const { out } = await seamhand([
+        'export',
+        '--data',
+        data,
+        '--site',
+        'demo',
+        '--format',
+        format,
+        '--out',
+        path,
+        '--lang',
+        lang,
+        ...(format === 'csv' ? ['--day', '2026-05-04'] : [])
+      ])
+      const said = out.replace(/[\u00a0\u202f]/g, ' ')
+      expect(said.endsWith(` ${file}${path}\n`)).toBe(true)
+      return { said, path }
+    }
+    expect((await run('jsonl')).said).toContain(log)
+    expect((await run('zip')).said).toContain(packet)
+    const { said, path } = await run('csv')
+    expect(said).toContain(table)
+    expect(readFileSync(path, 'utf8').split('\n')[0]?.toLowerCase()).toContain(column)
+  })
+
   it('says what is missing or wrong', async () => {
     const data = await worked()
     const run = async (...args: string[]) => (await seamhand(['export', '--data', data, ...args])).code
@@ -137,6 +184,7 @@ describe('seamhand export', () => {
     expect(await run('--site', 'demo')).toBe(2)
     expect(await run('--site', 'nowhere', '--out', join(data, 'x'))).toBe(2)
     expect(await run('--site', 'demo', '--format', 'docx', '--out', join(data, 'x'))).toBe(2)
+    expect(await run('--site', 'demo', '--lang', 'de', '--out', join(data, 'x'))).toBe(2)
     expect(await run('--site', 'demo', '--out', join(data, 'no', 'such', 'folder'))).toBe(1)
   })
 })

@@ -30,7 +30,7 @@ async function aDay(): Promise<Seamhand> {
 async function paperOf(seamhand: Seamhand, format: 'pdf' | 'csv' | 'zip', days = [day], now = '2026-05-04T16:00:00Z'): Promise<Paper> {
   const view = await seamhand.store.view({ workspace: 'local', site: 'demo' })
   if (view === null) throw new Error('no demo')
-  const paper = await exported({ view, kept: seamhand.store, sheets: readSheets(null), now: iso(now) }, format, days)
+  const paper = await exported({ view, kept: seamhand.store, sheets: readSheets(null), now: iso(now), lang: null }, format, days)
   if (paper === null) throw new Error('nothing to export')
   return paper
 }

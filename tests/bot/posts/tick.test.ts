@@ -81,7 +81,7 @@ forEachDatabase((open) => {
     const record: TickPorts['drain']['record'] = async (site, date) => {
       const view = await store.view(site)
       const sheets = { byId: () => sheet(), ids: ['common-practice'] }
-      return view === null ? null : exported({ view, kept: store, sheets, now: evening }, 'pdf', [date])
+      return view === null ? null : exported({ view, kept: store, sheets, now: evening, lang: null }, 'pdf', [date])
     }
     const own = ports(database, chat, evening)
     // One message a second in a channel: the evening's goes first.

@@ -1,5 +1,6 @@
 import type { Instant } from '../../../core/instant.js'
 import { localDate } from '../../../core/instant.js'
+import type { Lang } from '../../answer.js'
 import type { Sheets, SiteView } from '../../ports.js'
 import { nobodyAsks } from '../../session/nobody.js'
 import { openSession, type Session } from '../../session/session.js'
@@ -16,16 +17,18 @@ export interface ExportFrom {
   readonly kept: Kept
   readonly sheets: Sheets
   readonly now: Instant
+  /** Language of what leaves; null: the site's. */
+  readonly lang: Lang | null
 }
 
 /**
  * What leaves the program of a site's log: the record of a day as PDF or table, by default of today; as zip the closeout packet of
- * these days. In the site's language and units. Null where there is nothing of those days.
+ * these days. In the site's units, and in its language where none is asked for. Null where there is nothing of those days.
  */
 export async function exported(from: ExportFrom, format: RecordFormat, days: readonly string[]): Promise<Paper | null> {
   const session = await openSession(nobodyAsks(from.view.key, from.now, 'ask'), from.view)
   const { settings } = session
-  const how = howOf(settings)
+  const how = { ...howOf(settings), lang: from.lang ?? settings.lang }
   if (format === 'zip') {
     const gathered = []
     for (const day of days) gathered.push(await ofDay(session, from, day, how, 'record'))

@@ -1,3 +1,4 @@
+import { counted } from '../plural.js'
 import type { RecordWords } from '../record-words.js'
 import { codes, members } from './record-members.js'
 
@@ -99,6 +100,7 @@ export const record: RecordWords = {
     `Every entry carries the hash of the one before. The anchor ${anchor} stands for the whole log up to it: with "verify --anchor ${anchor}" anyone who has the log can see whether an entry was changed, removed or added before it.`,
   deferral:
     'This record holds what was said and read on the roof and what the limits sheet made of it. The maker’s data sheet, the designer, local rules and licensed practice come first.',
-  alt: (site, date, entries) => `Day record of ${site}, ${date}: ${entries} entries, decisions, coupons, voids, areas and the anchor of the log.`,
-  altTable: (site, date, rows) => `Log of ${site}, ${date}, as a table: ${rows} rows.`
+  alt: (site, date, entries) =>
+    `Day record of ${site}, ${date}: ${counted('en', entries, { one: 'entry', other: 'entries' })}, decisions, coupons, voids, areas and the anchor of the log.`,
+  altTable: (site, date, rows) => `Log of ${site}, ${date}, as a table: ${counted('en', rows, { one: 'row', other: 'rows' })}.`
 }

@@ -105,6 +105,6 @@ export const record: RecordWords = {
   deferral:
     'Este registro contiene lo que se dijo y se leyó en la cubierta y lo que la hoja de límites hizo de ello. Mandan la ficha del fabricante, el proyectista, las normas locales y el profesional habilitado.',
   alt: (site, date, entries) =>
-    `Registro del día de ${site}, ${date}: ${entries} anotaciones, decisiones, probetas, fallas, superficies y el ancla del registro.`,
-  altTable: (site, date, rows) => `Registro de ${site}, ${date}, como tabla: ${rows} filas.`
+    `Registro del día de ${site}, ${date}: ${counted('es', entries, { one: 'anotación', other: 'anotaciones' })}, decisiones, probetas, fallas, superficies y el ancla del registro.`,
+  altTable: (site, date, rows) => `Registro de ${site}, ${date}, como tabla: ${counted('es', rows, { one: 'fila', other: 'filas' })}.`
 }

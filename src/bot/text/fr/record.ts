@@ -105,6 +105,6 @@ export const record: RecordWords = {
   deferral:
     'Ce registre contient ce qui a été dit et mesuré sur la toiture et ce que la fiche de limites en a fait. La fiche du fabricant, le concepteur, les règles locales et le professionnel habilité passent avant.',
   alt: (site, date, entries) =>
-    `Registre du jour de ${site}, ${date} : ${entries} inscriptions, décisions, éprouvettes, défauts, surfaces et l’ancre du registre.`,
-  altTable: (site, date, rows) => `Registre de ${site}, ${date}, en tableau : ${rows} lignes.`
+    `Registre du jour de ${site}, ${date} : ${counted('fr', entries, { one: 'inscription', other: 'inscriptions' })}, décisions, éprouvettes, défauts, surfaces et l’ancre du registre.`,
+  altTable: (site, date, rows) => `Registre de ${site}, ${date}, en tableau : ${counted('fr', rows, { one: 'ligne', other: 'lignes' })}.`
 }
