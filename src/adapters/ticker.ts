@@ -1,4 +1,3 @@
-import { schedule } from 'node-cron'
 import type { Instant } from '../core/instant.js'
 
 export interface TickerPorts {
@@ -41,8 +40,27 @@ export function startTicker(run: (now: Instant) => Promise<unknown>, ports: Tick
   }
 }
 
-/** Nothing but the beat: the zones of node-cron skip and repeat hours, and it recovers nothing. */
+/** The first tick needs no beat, and the first answer is not to wait until it is loaded. */
+const beatAfterMs = 5000
+
+/**
+ * Nothing but the beat: the zones of node-cron skip and repeat hours, and it recovers nothing. It begins with a run of its own, for a
+ * minute that has begun meanwhile.
+ */
 function cron(run: () => void): { stop(): void } {
-  const task = schedule('* * * * *', run, { timezone: 'UTC' })
-  return { stop: () => void task.destroy() }
+  let stopped = false
+  let task: { destroy(): unknown } | null = null
+  const waiting = setTimeout(async () => {
+    const { schedule } = await import('node-cron')
+    if (stopped) return
+    task = schedule('* * * * *', run, { timezone: 'UTC' })
+    run()
+  }, beatAfterMs)
+  return {
+    stop: () => {
+      stopped = true
+      clearTimeout(waiting)
+      task?.destroy()
+    }
+  }
 }

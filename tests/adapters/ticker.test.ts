@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { startTicker } from '../../src/adapters/ticker.js'
 
 /** A beat by hand. */
@@ -94,4 +94,24 @@ test('with node-cron itself it starts, catches up and stops', async () => {
   const ticker = startTicker(async (at) => void runs.push(at), { now: () => 7, failed: () => undefined })
   await ticker.stop()
   expect(runs).toEqual([7])
+})
+
+test('the beat is loaded after the first answers, runs for a minute that began meanwhile, and then every minute', async () => {
+  vi.useFakeTimers({ now: Date.parse('2026-05-04T06:00:30Z') })
+  try {
+    const seen: number[] = []
+    const ticker = startTicker(async (at) => void seen.push(at), { now: () => Math.floor(Date.now() / 1000) % 3600, failed: () => undefined })
+    await vi.advanceTimersByTimeAsync(4999)
+    expect(seen).toEqual([30])
+    await vi.advanceTimersByTimeAsync(1)
+    await vi.dynamicImportSettled()
+    await vi.waitFor(() => expect(seen).toEqual([30, 35]), { interval: 1 })
+    await vi.advanceTimersByTimeAsync(120_000)
+    expect(seen.slice(2).map((at) => Math.floor(at / 60))).toEqual([1, 2])
+    await ticker.stop()
+    await vi.advanceTimersByTimeAsync(120_000)
+    expect(seen).toHaveLength(4)
+  } finally {
+    vi.useRealTimers()
+  }
 })

@@ -3,13 +3,14 @@ import type * as Bolt from '@slack/bolt'
 
 /**
  * The parts of the framework that are used, each from its own file, and without what a start over HTTP has no use for: the receivers
- * for Express and Lambda, which the package's index loads, and the clients of Socket Mode and OAuth. These are three hundred files,
+ * for Express and Lambda, which the package's index loads, the clients of Socket Mode and OAuth, and forty files of types that hold
+ * next to nothing when they run. These are three hundred files,
  * a quarter of the time from start to the first answer. The version is pinned; `bolt.test.ts` holds that these are the very things
  * of the index.
  */
 const load = createRequire(import.meta.url)
 const loadBesides = createRequire(load.resolve('@slack/bolt'))
-for (const name of ['@slack/socket-mode', '@slack/oauth']) loadWhenUsed(loadBesides.resolve(name))
+for (const name of ['@slack/socket-mode', '@slack/oauth', '@slack/types']) loadWhenUsed(loadBesides.resolve(name))
 
 type Errors = Pick<typeof Bolt, 'AuthorizationError' | 'RespondError'>
 

@@ -1,12 +1,14 @@
-import { createRequire } from 'node:module'
 import type * as Module from 'kysely'
+import { load } from './kysely-parts.js'
 
-/**
- * Kysely in the form for `require`: as an ES module it is 260 files that are each looked for, read and linked by themselves, a tenth
- * of the time from start to the first answer. Types come from the package as they are.
- */
-const loaded = createRequire(import.meta.url)('kysely') as typeof Module
+/** What every start uses, and no more: with the index come fifty files that have to do with other databases and plugins. */
+export const { Kysely } = load('kysely')
+export const { CompiledQuery } = load('query-compiler/compiled-query')
+export const { SqliteAdapter } = load('dialect/sqlite/sqlite-adapter')
+export const { SqliteDriver } = load('dialect/sqlite/sqlite-driver')
+export const { SqliteIntrospector } = load('dialect/sqlite/sqlite-introspector')
+export const { SqliteQueryCompiler } = load('dialect/sqlite/sqlite-query-compiler')
+export const { sql } = load('raw-builder/sql')
 
-export const { CompiledQuery, Kysely, PostgresDialect, SqliteAdapter, SqliteDriver, SqliteIntrospector, SqliteQueryCompiler, sql } = loaded
 export type Kysely<Tables> = Module.Kysely<Tables>
 export type SqliteAdapter = Module.SqliteAdapter

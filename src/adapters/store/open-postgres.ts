@@ -1,6 +1,7 @@
 import pg from 'pg'
 import { StoreError } from '../../bot/ports.js'
-import { CompiledQuery, Kysely, PostgresDialect } from './kysely.js'
+import { CompiledQuery, Kysely } from './kysely.js'
+import { PostgresDialect } from './kysely-postgres.js'
 import { migrate } from './migrate.js'
 import { migrations } from './migrations/index.js'
 import { asStoreError } from './outside.js'

@@ -1,0 +1,3 @@
+import { load } from './kysely-parts.js'
+
+export const { PostgresDialect } = load('dialect/postgres/postgres-dialect')
