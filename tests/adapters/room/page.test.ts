@@ -450,6 +450,22 @@ it.each([
   await page.locator('#site-note').getByText(said).waitFor()
 })
 
+it.each([380, 900, 1280])('keeps the words of the heading clear of its button: %d px', async (width) => {
+  page = await open('?site=demo&user=crew&lang=fr&at=2026-05-04T06:10:00Z')
+  await page.setViewportSize({ width, height: 800 })
+  await page.locator('#site-note').getByText('2026').waitFor()
+  const over = await page.evaluate(() => {
+    const head = document.querySelector('.site-head') as HTMLElement
+    // The stand-in of the tests supposes nothing: a button like the one of the room.
+    const button = head.querySelector('button') ?? head.insertBefore(document.createElement('button'), document.getElementById('site-note'))
+    button.hidden = false
+    if (button.textContent === '') button.textContent = 'Que dirait-il à … ?'
+    const [a, b] = [button, document.getElementById('site-note') as HTMLElement].map((node) => node.getBoundingClientRect()) as [DOMRect, DOMRect]
+    return a.left < b.right && b.left < a.right && a.top < b.bottom - 1 && b.top < a.bottom - 1
+  })
+  expect(over).toBe(false)
+})
+
 it('takes no instant that is on no calendar', async () => {
   page = await open('?site=demo&at=2026-13-45T99:10:00Z')
   await page.getByText('The time in the address is not one').waitFor()

@@ -171,6 +171,7 @@ dialog .trouble { border-radius: 4px; }
   main { height: 100dvh; }
   #log { overflow-y: auto; min-height: 0; padding-inline: 1.5rem; }
   .site-head, .composer { padding-inline: 1.5rem; }
+  .site-head p { grid-column: 1 / 2; }
   .site-head button { grid-row: 1 / span 2; }
   .to-home { display: none; }
   .message { grid-template-columns: 8.5rem minmax(0, 46rem); column-gap: 1rem; }
