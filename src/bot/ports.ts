@@ -37,6 +37,8 @@ export interface SiteView {
   readonly base: SiteSettings
   /** State of a subject; null when no entry touched it. */
   state(subject: string): Promise<StateRow | null>
+  /** The same for several subjects at once, those that no entry touched left out. */
+  statesAt(subjects: readonly string[]): Promise<readonly StateRow[]>
   /** Subjects of this site that begin with a prefix (`void:`), with their states, in order of subject. */
   states(prefix: string): Promise<readonly StateRow[]>
   /** All entries that touch a subject, in order of seq. */

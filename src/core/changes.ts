@@ -52,8 +52,6 @@ function instants(
   for (const rise of sun.rises) all.push(rise - nearSunriseS, rise)
   all.push(noon)
   for (const hour of forecast?.hours ?? []) all.push(hour.at, hour.at - 3600 * 2)
-  return [...new Set(all)]
-    .filter((at) => at > now && at <= until)
-    .sort((a, b) => a - b)
-    .slice(0, mostInstants)
+  const ahead = all.filter((at) => at > now && at <= until)
+  return [...new Set(ahead)].sort((a, b) => a - b).slice(0, mostInstants)
 }

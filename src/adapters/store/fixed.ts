@@ -43,15 +43,25 @@ function planOf(query: CompiledQuery, adapter: object): Plan {
   return { query, direct: directs.get(adapter) ?? null, places: query.parameters.map(placeOf) }
 }
 
+/** The same for as many values as there are: one text for each count. */
+export function fixedList<Row>(
+  build: (db: Queries, ...values: readonly Value[]) => Compilable<Row>
+): (db: Queries, ...values: readonly Value[]) => Promise<readonly Row[]> {
+  const byCount = new Map<number, (db: Queries, ...values: readonly Value[]) => Promise<readonly Row[]>>()
+  return (db, ...values) => {
+    const run = byCount.get(values.length) ?? fixed(build)
+    byCount.set(values.length, run)
+    return run(db, ...values)
+  }
+}
+
 /** The same for an insert of one to many rows: one text for each count of rows. */
 export function fixedInsert<Row extends object>(
   columns: readonly (keyof Row & string)[],
   build: (db: Queries, rows: readonly Row[]) => Compilable<unknown>
 ): (db: Queries, rows: readonly Row[]) => Promise<void> {
-  const byCount = new Map<number, (db: Queries, ...values: readonly Value[]) => Promise<unknown>>()
+  const run = fixedList((on, ...values) => build(on, unflatten(values, columns)))
   return async (db, rows) => {
-    const run = byCount.get(rows.length) ?? fixed((on, ...values) => build(on, unflatten(values, columns)))
-    byCount.set(rows.length, run)
     await run(db, ...rows.flatMap((row) => columns.map((column) => row[column] as Value)))
   }
 }

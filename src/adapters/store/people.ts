@@ -22,10 +22,13 @@ export async function readSupervisors(db: Queries, workspace: string): Promise<r
   return (await people.where('role', '=', 'supervisor').orderBy('person').execute()) as readonly KnownPerson[]
 }
 
-/** Is there a supervisor in the workspace yet? */
+const findSupervisor = fixed<[string], { person: string }>((db, workspace) =>
+  db.selectFrom('people').select('person').where('workspace', '=', workspace).where('role', '=', 'supervisor').limit(1)
+)
+
+/** Is there a supervisor in the workspace yet? Asked with every command of somebody without a role. */
 export async function readSupervisor(db: Queries, workspace: string): Promise<boolean> {
-  const row = await db.selectFrom('people').select('person').where('workspace', '=', workspace).where('role', '=', 'supervisor').executeTakeFirst()
-  return row !== undefined
+  return (await findSupervisor(db, workspace)).length > 0
 }
 
 /** Changes what is named, and leaves the rest. */

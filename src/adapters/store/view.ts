@@ -2,7 +2,7 @@ import type { SiteView, StateRow } from '../../bot/ports.js'
 import type { SiteKey, SiteSettings } from '../../core/site.js'
 import { fromText, toText } from './codec.js'
 import { keptColumns, keptOf } from './entries.js'
-import { fixed } from './fixed.js'
+import { fixed, fixedList } from './fixed.js'
 import { outside } from './outside.js'
 import type { Queries, SiteTable, StateTable } from './schema.js'
 
@@ -15,6 +15,9 @@ const findSite = fixed<[string, string], SiteTable>((db, workspace, site) => one
 const lockSite = fixed<[string, string], SiteTable>((db, workspace, site) => oneSite(db, workspace, site).forUpdate())
 const findState = fixed<[string, string, string], StateColumns>((db, workspace, site, subject) =>
   statesIn(db, { workspace, site }).where('subject', '=', subject)
+)
+const findStates = fixedList<StateColumns>((db, workspace, site, ...subjects) =>
+  statesIn(db, { workspace: workspace as string, site: site as string }).where('subject', 'in', subjects as readonly string[])
 )
 
 function oneSite(db: Queries, workspace: string, site: string) {
@@ -46,6 +49,7 @@ export function siteView(db: Queries, { workspace, site, base, seq, hash }: Site
     head: { seq, hash },
     base: fromText<SiteSettings>(base),
     state: (subject) => outside(() => stateOf(db, key, subject)),
+    statesAt: (subjects) => outside(async () => (await findStates(db, workspace, site, ...subjects)).map(stateRow)),
     states: (prefix) => outside(() => statesOf(db, key, prefix)),
     entriesOf: (subject) => outside(async () => (await touching(db, key).where('touches.subject', '=', subject).execute()).map(keptOf)),
     entriesOfDay: (day) => outside(async () => (await ofDay(db, key, day).execute()).map(keptOf)),

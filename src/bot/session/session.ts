@@ -51,7 +51,8 @@ export async function settingsOf(view: Pick<SiteView, 'base' | 'state'>): Promis
 }
 
 export async function openSession(ask: Ask, view: SiteView): Promise<Session> {
-  const state = readOnce(view)
+  const { zone } = view.base
+  const state = readOnce(view, ['site', `day:${localDate(ask.at, zone)}`, `day:${localDate(ask.at - 86_400, zone)}`])
   const settings = await settingsOf({ base: view.base, state })
   const now = ask.at
   const pending: Pending[] = []
@@ -122,11 +123,14 @@ async function entriesWith(view: SiteView, pending: readonly Pending[], subject:
   return [...kept.map(({ entry }) => entry), ...pending.filter((entry) => entry.touches.includes(subject))]
 }
 
-/** Inside one transaction a row stays as it was read. */
-function readOnce(view: SiteView): SiteView['state'] {
+/** Inside one transaction a row stays as it was read. What nearly every question asks for is read `together`. */
+function readOnce(view: SiteView, together: readonly string[]): SiteView['state'] {
   const rows = new Map<string, Promise<StateRow | null>>()
+  // Awaited at once: the settings are asked for first, and nothing fails unseen.
+  const read = view.statesAt(together)
+  const ofThose = async (subject: string) => (await read).find((row) => row.subject === subject) ?? null
   return (subject) => {
-    const row = rows.get(subject) ?? view.state(subject)
+    const row = rows.get(subject) ?? (together.includes(subject) ? ofThose(subject) : view.state(subject))
     rows.set(subject, row)
     return row
   }

@@ -172,6 +172,9 @@ forEachDatabase((open, kind) => {
     expect((await view?.states('void:'))?.map(({ subject }) => subject)).toEqual(['void:1', 'void:10', 'void:2', 'void:é'])
     expect((await view?.states(''))?.map(({ subject }) => subject)).toHaveLength(8)
     expect(await view?.states('coupon:')).toEqual([])
+    const named = await view?.statesAt(['void:2', 'coupon:1', 'site'])
+    expect(named?.map(({ subject, state, seq }) => `${subject} ${state} ${seq}`).sort()).toEqual(['site 1 8', 'void:2 1 1'])
+    expect(await view?.statesAt(['kit:K1'])).toEqual([await view?.state('kit:K1')])
   })
 
   test('the newest entries of an author come newest first', async () => {
@@ -242,6 +245,21 @@ forEachDatabase((open, kind) => {
     await store.append(demo, at, null, async () => batch({ drafts, reply: 1 }))
     const slice = await store.entries(demo, 1200, 10)
     expect(slice.map(({ entry }) => entry.seq)).toEqual([1201, 1202, 1203])
+  })
+
+  test('of several keepsakes only those not kept yet are made', async () => {
+    const store = await fresh()
+    const made: string[] = []
+    const bodyOf = (sha256: string) => {
+      made.push(sha256)
+      return sha256
+    }
+    const keepsake = (sha256: string) => ({ sha256, kind: 'sheet', body: () => bodyOf(sha256) }) as const
+    await store.append(demo, at, null, async () => batch({ keepsakes: [keepsake('b')], reply: 1 }))
+    await store.append(demo, at, null, async () => batch({ keepsakes: [keepsake('c'), keepsake('b'), keepsake('a')], reply: 1 }))
+    await store.append(demo, at, null, async () => batch({ keepsakes: [keepsake('a'), keepsake('c'), keepsake('b')], reply: 1 }))
+    expect(made).toEqual(['b', 'a', 'c'])
+    for (const sha256 of ['a', 'b', 'c']) expect((await store.keepsake('local', sha256))?.body).toBe(sha256)
   })
 
   test('keepsakes are kept once; posts are queued once a key, with or without entries', async () => {

@@ -84,6 +84,7 @@ forEachDatabase((open, kind) => {
           'slots.claimed',
           'weather.at',
           'store.append',
+          'view.statesAt',
           'view.state',
           'outbox.skipQueued',
           'outbox.take',
