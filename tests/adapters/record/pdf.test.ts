@@ -116,6 +116,17 @@ describe('a document as PDF', () => {
     expect(printed).not.toHaveBeenCalled()
   })
 
+  test('every letter stands in its own width: nothing is drawn together or for another', async () => {
+    const words = ['A', 'V', 'T', 'o', 'AVAVTo']
+    const { bytes } = await draw(documentOf({ parts: words.map((text) => ({ kind: 'words', text })) }))
+    const document = await getDocument({ data: bytes.slice(), verbosity: 0 }).promise
+    const { items } = await (await document.getPage(1)).getTextContent()
+    await document.destroy()
+    const widths = new Map(items.flatMap((item) => ('str' in item ? [[item.str, item.width] as const] : [])))
+    const [a, v, t, o, all] = words.map((each) => widths.get(each) ?? Number.NaN) as [number, number, number, number, number]
+    expect(all).toBeCloseTo(2 * a + 2 * v + t + o, 2)
+  })
+
   test('a hash longer than its column does not burst the page', async () => {
     const hash = 'f'.repeat(64)
     const { bytes } = await draw(documentOf({ parts: [{ kind: 'table', head: ['h', 'x'], rows: [[hash, 'fin']], shares: [1, 3] }] }))
