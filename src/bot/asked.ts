@@ -3,7 +3,7 @@ import type { LimitsSheet } from '../core/limits/sheet.js'
 import type { SiteSettings } from '../core/site.js'
 import type { Forecast } from '../core/weather/forecast.js'
 import { ageOf } from '../core/weather/lookup.js'
-import { type Answer, type Lang, type Refusal, type Units, unjudged } from './answer.js'
+import { type Answer, type Lang, type Refusal, type Spoken, type Units, unjudged } from './answer.js'
 import type { Ask } from './ask.js'
 import { undoS } from './commands/undo.js'
 import type { Ports, Told } from './context.js'
@@ -15,6 +15,7 @@ import { usageOf } from './text/usage-of.js'
 import { usages } from './text/usages.js'
 import { speak } from './views/answer.js'
 import { refusalMessage, speakRefusal } from './views/refusal.js'
+import { withoutMentions } from './views/who.js'
 import { mayBeHurt } from './words/first-aid.js'
 
 /** A question in its place: which site, whose language and units, which limits. */
@@ -85,14 +86,12 @@ export function answered({ ask, ports, how, sheet, place }: Asked, { papers: _pa
     ...told,
     decision: done?.kept ? (told.decision ?? null) : null
   }
-  return replyTo(answer, speak(answer, how), how)
+  return replyTo(answer, shownTo(ask, speak(answer, how)), how)
 }
 
 export function refused({ ask, how, sheet, place }: Asked, refusal: Refusal, command: string | null): Reply {
-  const spoken = speakRefusal(refusal, command, usageOf(command, texts[how.lang].usages), how, {
-    hurt: mayBeHurt(ask.text),
-    terminal: ask.via === 'ask'
-  })
+  const beside = { hurt: mayBeHurt(ask.text), terminal: ask.via === 'ask' }
+  const spoken = shownTo(ask, speakRefusal(refusal, command, usageOf(command, texts[how.lang].usages), how, beside))
   return replyRefused(refusal, refusalMessage(refusal, how), usageOf(command, usages), spoken, {
     command,
     site: place?.name ?? ask.site,
@@ -101,6 +100,11 @@ export function refused({ ask, how, sheet, place }: Asked, refusal: Refusal, com
     units: how.units,
     limits: named(sheet)
   })
+}
+
+/** Only the chat service and the room make a name of a mention. */
+function shownTo({ via }: Ask, spoken: Spoken): Spoken {
+  return via === 'ask' || via === 'prompt' ? withoutMentions(spoken) : spoken
 }
 
 function named({ id, version, sha256 }: LimitsSheet): Answer['limits'] {

@@ -50,12 +50,19 @@ async function answer(ask: Ask, ports: Ports): Promise<Answered> {
   const beside: Beside = { ask, ports, sheet, how, place: asked.place }
   if (read.said.command in freeCommands) {
     const done = await runFree(read.said, beside)
-    return done.ok ? { reply: answered(asked, done.told, null), papers: done.told.papers ?? [] } : no(done.refusal)
+    return done.ok ? { reply: answered(spokenTo(asked, read.said), done.told, null), papers: done.told.papers ?? [] } : no(done.refusal)
   }
   const site = siteOf(read.said, asked)
   if (site === null) return no(await noSite(ask, ports))
   if (asked.place?.settings.closed && !whenClosed.has(read.said.command)) return no(wrongState(site, 'closed'))
   return onSite(read, site, asked, beside, no)
+}
+
+/** Who chooses a language or units is answered in them. */
+function spokenTo(asked: Asked, said: Said): Asked {
+  if (said.command !== 'me') return asked
+  const { how } = asked
+  return { ...asked, how: { ...how, lang: said.lang ?? how.lang, units: said.units ?? how.units } }
 }
 
 type No = (refusal: Refusal) => Promise<Answered>

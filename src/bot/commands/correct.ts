@@ -30,8 +30,10 @@ export async function correct(said: Extract<Said, { command: 'correct' }>, on: O
   const data = { ...entry.data, ...change }
   if (change === null || touches({ ...entry, data }, day).join() !== touched.join())
     return refuse('inconsistent', said.id, { label: 'entry', other: entry.type })
+  const before = await dataNow(kept, on)
   await session.logTouching('correction', entry.subject, { target: entry.seq, data }, touched)
-  return told({ command: 'correct', numbers: { corrected: entryId(entry.site, entry.seq) } })
+  const was = Object.fromEntries(Object.keys(change).map((key) => [key, before[key] ?? null]))
+  return told({ command: 'correct', numbers: { corrected: entryId(entry.site, entry.seq), was, now: change } })
 }
 
 function mayNot({ entry }: Kept, { session }: OnSite): Done | null {
@@ -47,6 +49,14 @@ async function undone({ entry }: Kept, { session }: OnSite): Promise<Done | null
   const others = await session.view.entriesOf(entry.subject)
   const gone = others.some((other) => other.entry.type === 'undo' && other.entry.data.target === entry.seq)
   return gone ? refuse('wrong-state', entryId(entry.site, entry.seq), { label: 'entry', state: 'undone' }) : null
+}
+
+/** What an entry says by now: its own data, or those of its last correction; a correction stays. */
+async function dataNow({ entry }: Kept, { session }: OnSite): Promise<JsonObject> {
+  const others = (await session.view.entriesOf(entry.subject)).map((other) => other.entry)
+  const corrections = others.filter(({ type, data }) => type === 'correction' && data.target === entry.seq)
+  const last = corrections.reduce<Entry>((latest, one) => (one.seq > latest.seq ? one : latest), entry)
+  return last.type === 'correction' ? (last.data.data as JsonObject) : entry.data
 }
 
 /** The members that were said, where the entry has them all; null otherwise. */

@@ -17,6 +17,10 @@ export interface MendWords {
   /** Repaired without the patch that it wants. */
   wantsPatch(number: number): string
   waitUntil(at: string): string
+  /** Head of an answer that would else say that the area may be closed. */
+  waitFirst(at: string): string
+  /** Of a void that was passed warm: it takes no second pass. */
+  probedWarm(at: string): string
   /** Voids in the lap below a strip or patch, by number. */
   under(list: string): string
   dated(at: string): string

@@ -102,6 +102,8 @@ export interface PersonWords {
   undone(ids: string, count: number): string
   readonly nothingUndone: string
   corrected(id: string): string
+  was(values: string): string
+  now(values: string): string
 }
 
 export interface HelpWords {

@@ -45,6 +45,8 @@ const us: Readonly<Record<string, Shown>> = {
 
 const tables = { metric, us } as const
 const hourFromMin = 120
+/** From here on a tape is read to the millimetre; a sheet, a gap or the width of a weld below it to a tenth. */
+const wholeFromMm = 100
 
 /** Between number and unit: in Spanish and French a space that does not break. */
 function spaceOf(how: How): string {
@@ -76,7 +78,8 @@ function plain(value: number, unit: string | null, how: How, more: number): stri
   const shown = tables[how.units][unit]
   if (shown === undefined) return `${numeral(value, 1 + more, how)}${spaceOf(how)}${unit}`
   const converted = convert(value, unit as Unit, shown.unit) ?? value
-  return `${numeral(converted, shown.decimals + more, how)}${spaceOf(how)}${shown.symbol}`
+  const decimals = shown.unit === 'mm' && Math.abs(converted) >= wholeFromMm ? 0 : shown.decimals
+  return `${numeral(converted, decimals + more, how)}${spaceOf(how)}${shown.symbol}`
 }
 
 function hours(minutes: number, how: How, space: string): string {

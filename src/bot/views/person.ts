@@ -1,10 +1,13 @@
 import type { Answer } from '../answer.js'
+import { dataWords } from '../papers/record/entry-words.js'
 import type { Text } from '../text/text.js'
 import { escapeText } from './escape.js'
 import type { How } from './how.js'
 import type { Page } from './page.js'
-import { flag, oneOf, str, strings } from './read.js'
+import { flag, oneOf, row, str, strings } from './read.js'
 import { pageOf } from './view.js'
+
+const valuesMax = 400
 
 /** `me`: what the person chose; what they did not choose follows the site. */
 export function meView(answer: Answer, how: How, text: Text): Page {
@@ -27,8 +30,10 @@ export function undoView(answer: Answer, how: How, text: Text): Page {
   return pageOf(answer, { about, lines: ids.length > 5 ? [text.frame.more(ids.length - 5)] : [] }, how, text)
 }
 
-/** `correct`: which entry has other values from now on. */
+/** `correct`: which entry has other values from now on, and which it had. */
 export function correctView(answer: Answer, how: How, text: Text): Page {
   const id = escapeText(str(answer.numbers, 'corrected') ?? '', 60)
-  return pageOf(answer, { about: text.person.corrected(id), lines: [] }, how, text)
+  const values = (name: 'was' | 'now') => escapeText(dataWords(row(answer.numbers, name) ?? {}, how, text.record), valuesMax)
+  const lines = [text.person.was(values('was')), text.person.now(values('now'))]
+  return pageOf(answer, { about: text.person.corrected(id), lines }, how, text)
 }

@@ -7,6 +7,7 @@ import { amount } from './amount.js'
 import { clockOf } from './clock.js'
 import type { How } from './how.js'
 import { numeral } from './number.js'
+import { shapes } from './outcome.js'
 import type { Page } from './page.js'
 import { flag, num, nums, oneOf, rows, str, strings } from './read.js'
 import { pageOf } from './view.js'
@@ -21,12 +22,16 @@ export function probeView(answer: Answer, how: How, text: Text): Page {
   const [open, repaired, passed] = [num(numbers, 'open') ?? 0, num(numbers, 'repaired') ?? 0, num(numbers, 'passed') ?? 0]
   const any = open + repaired + passed > 0
   const lines = [
+    ...waitLine(numbers, answer, how, text),
     ...(num(numbers, 'void') === null ? [] : [voidLine(numbers, answer, how, text), ...mendLines(numbers, answer, how, text)]),
     any ? probe.counts(open, repaired, passed) : probe.noVoids,
     ...listed.slice(0, mostVoids).map((each) => voidLine(each, answer, how, text)),
     ...(listed.length > mostVoids ? [text.frame.more(listed.length - mostVoids)] : [])
   ]
-  return pageOf(answer, { about: probe.closeArea, lines, details: rateLine(numbers, how, text) }, how, text)
+  const page = pageOf(answer, { about: probe.closeArea, lines, details: rateLine(numbers, how, text) }, how, text)
+  const wait = clockOf(str(numbers, 'waitUntil'), answer.at, how)
+  // Counted, nothing stands open; but a weld probed warm says nothing, and nobody reads past a GO.
+  return wait === null || answer.outcome !== 'go' ? page : { ...page, head: `${shapes.caution} ${text.closing.mend.waitFirst(wait)}` }
 }
 
 /** "void 1: course 4, end joint, at 3.2 m, 40 mm long, open". */
@@ -51,13 +56,18 @@ function voidLine(one: Readonly<Record<string, Json>>, { at }: Answer, how: How,
   return parts.length === 0 ? name : `${name}${frame.colon}${parts.join(', ')}`
 }
 
-/** How it is mended, what must wait, what it hides; both times where an entry is dated otherwise than now. */
+/** Before anything else: a probe of a warm weld finds nothing. */
+function waitLine(numbers: Answer['numbers'], { at }: Answer, how: How, { closing: { mend } }: Text): readonly string[] {
+  const wait = clockOf(str(numbers, 'waitUntil'), at, how)
+  return wait === null ? [] : [str(numbers, 'state') === 'passed' ? mend.probedWarm(wait) : mend.waitUntil(wait)]
+}
+
+/** How it is mended, what it hides; both times where an entry is dated otherwise than now. */
 function mendLines(numbers: Answer['numbers'], { at }: Answer, how: How, { closing: { mend } }: Text): readonly string[] {
-  const [wait, dated] = [clockOf(str(numbers, 'waitUntil'), at, how), clockOf(str(numbers, 'datedAt'), at, how)]
+  const dated = clockOf(str(numbers, 'datedAt'), at, how)
   const under = nums(numbers, 'under')
   return [
     ...(dated === null ? [] : [mend.dated(dated)]),
-    ...(wait === null ? [] : [mend.waitUntil(wait)]),
     ...(str(numbers, 'state') === 'open' ? toMend(numbers, how, mend) : []),
     ...(flag(numbers, 'patched') === false && num(numbers, 'patchMm') !== null ? [mend.wantsPatch(num(numbers, 'void') ?? 0)] : []),
     ...(under.length === 0 ? [] : [mend.under(under.join(', '))])

@@ -89,13 +89,25 @@ export function refusalMessage(refusal: Refusal, how: How): string {
   return text.refusal.codes[refusal.code](wrongOf(refusal, how, text))
 }
 
-function wrongOf({ word, detail, ref }: Refusal, how: How, text: Text): Wrong {
+/** Of these things a refusal names the step by its label, not by the word as typed. */
+const stepped: ReadonlySet<unknown> = new Set(['void', 'punch', 'fire', 'welder', 'released', 'time'])
+
+/** The word that was wrong: as typed, or a label of ours in the language. */
+function wordOf({ code, word, detail }: Refusal, text: Text): string | null {
+  if (word === null) return null
+  const ours = detail.label === word || (stepped.has(detail.label) && (code === 'wrong-state' || code === 'out-of-range'))
+  return ours && code !== 'missing' ? labelWords(word, text) : escapeText(word, wordMax)
+}
+
+function wrongOf(refusal: Refusal, how: How, text: Text): Wrong {
+  const { detail, ref } = refusal
+  const word = wordOf(refusal, text)
   const label = typeof detail.label === 'string' ? labelWords(detail.label, text) : null
   const unit = typeof detail.unit === 'string' && detail.unit !== '' ? detail.unit : null
   const bound = (value: unknown) => (typeof value === 'number' ? amount(value, unit, how) : typeof value === 'string' ? timeOf(value, how) : null)
   const asked = typeof detail.who === 'string' ? detail.who : null
   return {
-    word: word === null ? reasonOf(detail) : text.frame.quote(escapeText(word, wordMax)),
+    word: word === null ? reasonOf(detail) : text.frame.quote(word),
     label,
     other: typeof detail.other === 'string' ? labelWords(detail.other, text) : null,
     from: bound(detail.min),
@@ -103,7 +115,7 @@ function wrongOf({ word, detail, ref }: Refusal, how: How, text: Text): Wrong {
     who: asked === null ? null : (text.refusal.who[asked] ?? escapeText(asked, wordMax)),
     state: typeof detail.state === 'string' ? stateSince(detail, detail.state, how, text) : null,
     ref: ref === null ? null : escapeText(ref, wordMax),
-    ...bothReadings(word, how)
+    ...bothReadings(refusal.word, how)
   }
 }
 

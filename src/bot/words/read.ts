@@ -5,6 +5,7 @@ import { withFacts } from './facts.js'
 import { takeItems } from './items.js'
 import { matchAt } from './match.js'
 import { nearestTwo, type Plain, readPlain } from './plain/plain.js'
+import { atNumber } from './quantity.js'
 import { readQuestion, skipFillers } from './questions.js'
 import { Refused } from './refused.js'
 import type { Reader, Reading, Said } from './said.js'
@@ -28,6 +29,18 @@ function skipName(walk: Walk): void {
   if (!atEnd(walk) && walk.text[walk.pos] === '/') walk.pos += 1
 }
 
+/** A void is spoken of by its number, without the command: `void 2 fixed`. Never in a question, which must not take a step. */
+const voids = lexiconOf({ void: { words: { en: 'void', es: 'falla', fr: 'défaut' }, read: () => {} } })
+
+function takeVoid(walk: Walk): string | null {
+  const start = walk.pos
+  const found = /[?¿]/.test(walk.text) ? null : find(walk, voids)
+  walk.pos = found?.end ?? start
+  if (found && !atEnd(walk) && atNumber(walk)) return 'probe'
+  walk.pos = start
+  return null
+}
+
 /** The command that a message begins with, or asks for in plain words. */
 function takeCommand(walk: Walk): Grammar {
   skipName(walk)
@@ -37,7 +50,7 @@ function takeCommand(walk: Walk): Grammar {
     walk.pos = found.end
     skipFillers(walk, found.label)
   }
-  const grammar = grammars[found?.label ?? readQuestion(walk) ?? '']
+  const grammar = grammars[found?.label ?? takeVoid(walk) ?? readQuestion(walk) ?? '']
   if (grammar) return grammar
   throw new Refused('unknown-command', rawAt(walk.text, walk.pos), { nearest: nearestTwo(walk) })
 }

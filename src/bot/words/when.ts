@@ -53,9 +53,20 @@ export function readInstant(text: string, reader: Reader): Instant {
   return at
 }
 
-const days: Readonly<Record<string, number>> = { today: 0, hoy: 0, "aujourd'hui": 0, aujourdhui: 0, tomorrow: 1, manana: 1, demain: 1 }
+const days: Readonly<Record<string, number>> = {
+  yesterday: -1,
+  ayer: -1,
+  hier: -1,
+  today: 0,
+  hoy: 0,
+  "aujourd'hui": 0,
+  aujourdhui: 0,
+  tomorrow: 1,
+  manana: 1,
+  demain: 1
+}
 
-/** YYYY-MM-DD of a date as typed, today and tomorrow in the site's zone; null when it is none. */
+/** YYYY-MM-DD of a date as typed, yesterday, today and tomorrow in the site's zone; null when it is none. */
 export function readDate(text: string, reader: Reader): string | null {
   const offset = Object.hasOwn(days, fold(text)) ? days[fold(text)] : undefined
   if (offset !== undefined) return DateTime.fromSeconds(reader.now, { zone: reader.zone }).plus({ days: offset }).toFormat('yyyy-MM-dd')

@@ -9,6 +9,8 @@ export const closing: ClosingWords = {
     why: { char: 'charred', failed: 'failed again after a repair', long: 'too long', foam: 'foam cured in the lap' },
     probeAgain: (length) => `then probe ${length}, past it on either side`,
     wantsPatch: (number) => `this one wants a patch: say probe ${number} failed, patch it, then probe ${number} fixed patch`,
+    waitFirst: (at) => `WAIT until ${at}: probed warm, close nothing yet`,
+    probedWarm: (at) => `not cold yet: a warm weld hides a void. Probe it again at ${at}; if it opens then, log a new void`,
     waitUntil: (at) => `not cold yet: a warm weld hides a void. Wait until ${at} and probe again, or say cooled`,
     under: (list) => `still open in the lap below: void ${list}; laps are mended before strips and patches cover them`,
     dated: (at) => `dated ${at}`,

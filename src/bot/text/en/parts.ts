@@ -157,7 +157,9 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     summary: 'summary each morning, in one message for all sites',
     undone: (ids) => `undone: ${ids}`,
     nothingUndone: 'nothing to undo',
-    corrected: (id) => `corrected: ${id}`
+    corrected: (id) => `corrected: ${id}`,
+    was: (values) => `was ${values}`,
+    now: (values) => `is ${values}`
   },
   help: {
     commands: 'commands',

@@ -1,5 +1,6 @@
 import type { ClosingWords } from '../closing-words.js'
 import { counted } from '../plural.js'
+import { atTheTime, theTime } from './at-time.js'
 
 export const closing: ClosingWords = {
   mend: {
@@ -9,7 +10,10 @@ export const closing: ClosingWords = {
     why: { char: 'carbonizada', failed: 'falló otra vez tras la reparación', long: 'demasiado larga', foam: 'espuma curada en el traslape' },
     probeAgain: (length) => `después repasar ${length}, pasándola por ambos lados`,
     wantsPatch: (number) => `esta pide parche: decir probe ${number} rechazada, poner el parche y luego probe ${number} reparada parche`,
-    waitUntil: (at) => `todavía no está fría: una soldadura caliente esconde la falla. Esperar hasta ${at} y repasar, o decir enfriada`,
+    waitFirst: (at) => `ESPERAR hasta ${theTime(at)}: repasada en caliente, no cerrar nada todavía`,
+    probedWarm: (at) =>
+      `todavía no está fría: una soldadura caliente esconde la falla. Repasar otra vez ${atTheTime(at)}; si se abre, anotar una falla nueva`,
+    waitUntil: (at) => `todavía no está fría: una soldadura caliente esconde la falla. Esperar hasta ${theTime(at)} y repasar, o decir enfriada`,
     under: (list) => `sigue abierta en el traslape de abajo: falla ${list}; los traslapes se reparan antes de taparlos con tiras y parches`,
     dated: (at) => `con hora ${at}`,
     photos: (count) => counted('es', count, { one: 'foto', many: 'de fotos', other: 'fotos' })
@@ -41,10 +45,10 @@ export const closing: ClosingWords = {
   },
   fire: {
     title: 'terminar la vigilancia de fuego',
-    running: (until, left) => `hasta ${until}, quedan ${left}`,
+    running: (until, left) => `hasta ${theTime(until)}, quedan ${left}`,
     heat: (at) => `último calor ${at}; si hubo después: decir fire calor`,
     noHeat: 'sin calor anotado hoy ni ayer',
-    unsigned: (at) => `se cumplió a las ${at}: mirar una vez más y decir fire terminado`,
+    unsigned: (at) => `se cumplió ${atTheTime(at)}: mirar una vez más y decir fire terminado`,
     done: (who) => `vigilado hasta el final${who === null ? '' : ` por ${who}`}`,
     length: (amount) => `duración ${amount}`,
     permit: 'El permiso de trabajo en caliente decide la duración; decirla: fire 2 h'

@@ -1,10 +1,11 @@
 import { counted } from '../plural.js'
 import type { Text } from '../text.js'
+import { ofTheTime, theTime } from './at-time.js'
 
 export const day: Text['day'] = {
   opens: (rule) => `hasta entonces ${rule}`,
-  lastSheet: (by, close) => `Última lámina puesta antes de las ${by}, todo soldado y empalmado antes de las ${close}`,
-  noMore: (by, close) => `Ni una lámina más: la última tenía que estar antes de las ${by}, todo soldado y empalmado antes de las ${close}`,
+  lastSheet: (by, close) => `Última lámina puesta antes ${ofTheTime(by)}, todo soldado y empalmado antes ${ofTheTime(close)}`,
+  noMore: (by, close) => `Ni una lámina más: la última tenía que estar antes ${ofTheTime(by)}, todo soldado y empalmado antes ${ofTheTime(close)}`,
   closing: { window: 'fin de las horas en que se puede', sunset: 'puesta del sol menos el cierre', rain: 'lluvia' },
   path: { sheet: 'lo que manda: pasar el rodillo, esperar y soldar esa lámina', backlog: 'lo que manda: soldaduras pendientes' },
   backlog: (robot, hand) => `por soldar: robot ${robot}, a mano ${hand}`,
@@ -17,9 +18,9 @@ export const day: Text['day'] = {
     strips: (count) => counted('es', count, { one: 'tira cubrejunta', many: 'de tiras cubrejunta', other: 'tiras cubrejunta' })
   },
   warming: (count) => `${count} calentándose a la vez`,
-  dry: (at) => `cubierta seca hacia las ${at}`,
-  firstSpray: (at) => `primera pasada hacia las ${at}`,
-  dew: (at) => `rocío desde las ${at}`,
+  dry: (at) => `cubierta seca hacia ${theTime(at)}`,
+  firstSpray: (at) => `primera pasada hacia ${theTime(at)}`,
+  dew: (at) => `rocío desde ${theTime(at)}`,
   start: 'inicio del día',
   reminders: [
     'Bordes, huecos y claraboyas protegidos, accesos y puntos de anclaje revisados.',

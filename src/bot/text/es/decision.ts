@@ -1,5 +1,6 @@
 import { counted } from '../plural.js'
 import type { Text } from '../text.js'
+import { theTime } from './at-time.js'
 
 export const decision: Pick<Text, 'decision'> = {
   decision: {
@@ -18,7 +19,7 @@ export const decision: Pick<Text, 'decision'> = {
     tooClose: 'demasiado justo',
     tightest: (finding) => `lo más justo: ${finding}`,
     toSayStill: (words) => `falta decir: ${words}`,
-    changes: (at) => `puede cambiar hacia las ${at}`,
+    changes: (at) => `puede cambiar hacia ${theTime(at)}`,
     closeUp: 'Viene lluvia: cerrar ahora.',
     overridden: (reason) => `Un supervisor sigue adelante contra la decisión, queda en el registro: ${reason}`,
     numbers: {

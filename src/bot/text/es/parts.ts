@@ -1,5 +1,6 @@
 import { counted, plural } from '../plural.js'
 import type { Text } from '../text.js'
+import { ofTheTime, theTime } from './at-time.js'
 
 export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | 'laid' | 'site' | 'person' | 'help'> = {
   coupon: {
@@ -89,9 +90,9 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     iso: 'iso',
     resin: 'resina',
     parts: (shell, mean, core) => `pared ${shell} · media ${mean} · centro ${core}`,
-    ready: (at) => `listo hacia las ${at}`,
-    cold: (at) => `demasiado frío en la cubierta hacia las ${at}`,
-    startBy: (at) => `a la caja caliente antes de las ${at}`,
+    ready: (at) => `listo hacia ${theTime(at)}`,
+    cold: (at) => `demasiado frío en la cubierta hacia ${theTime(at)}`,
+    startBy: (at) => `a la caja caliente antes ${ofTheTime(at)}`,
     mixed: (at) => `mezclado ${at}`,
     expires: (date) => `caduca ${date}`,
     lot: (lot) => `lote ${lot}`,
@@ -158,7 +159,9 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     summary: 'resumen cada mañana, un mensaje para todas las obras',
     undone: (ids, count) => `${plural('es', count, { one: 'deshecho', other: 'deshechos' })}: ${ids}`,
     nothingUndone: 'nada que deshacer',
-    corrected: (id) => `corregido: ${id}`
+    corrected: (id) => `corregido: ${id}`,
+    was: (values) => `antes ${values}`,
+    now: (values) => `ahora ${values}`
   },
   help: {
     commands: 'comandos',

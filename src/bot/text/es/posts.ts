@@ -1,5 +1,6 @@
 import { counted, plural } from '../plural.js'
 import type { Text } from '../text.js'
+import { theTime } from './at-time.js'
 import { still } from './still.js'
 
 export const posts: Pick<Text, 'posts'> = {
@@ -10,7 +11,7 @@ export const posts: Pick<Text, 'posts'> = {
     noWindow: (least) => `ninguna ventana de ${least}`,
     noForecast: 'no hay pronóstico que sirva',
     binds: (finding) => `lo que manda: ${finding}`,
-    around: (at) => `hacia las ${at}`,
+    around: (at) => `hacia ${theTime(at)}`,
     range: (name, low, high) => `${name} de ${low} a ${high}`,
     upTo: (name, high) => `${name} hasta ${high}`,
     beforeWork: (readings) => `Solo según el pronóstico. Antes de trabajar: ${readings}`,

@@ -1,4 +1,5 @@
 import type { StillWords } from '../still-words.js'
+import { theTime } from './at-time.js'
 
 export const still: StillWords = {
   punch: (numbers) => `lista de pendientes: ${numbers}`,
@@ -13,6 +14,6 @@ export const still: StillWords = {
     failed: (substrate) => `cuadro de prueba sobre ${substrate}: rechazado`,
     unjudged: (substrate) => `cuadro de prueba sobre ${substrate}: aún sin pelar`
   },
-  fireUntil: (at) => `vigilancia de fuego hasta las ${at}`,
+  fireUntil: (at) => `vigilancia de fuego hasta ${theTime(at)}`,
   fireUnsigned: 'vigilancia de fuego: nadie dijo que se mantuvo hasta el final'
 }

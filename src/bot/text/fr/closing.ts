@@ -1,5 +1,6 @@
 import type { ClosingWords } from '../closing-words.js'
 import { counted } from '../plural.js'
+import { atTheTime, ofTheTime, untilTheTime } from './at-time.js'
 
 export const closing: ClosingWords = {
   mend: {
@@ -9,9 +10,12 @@ export const closing: ClosingWords = {
     why: { char: 'carbonisé', failed: 'mauvais encore après réparation', long: 'trop long', foam: 'mousse durcie dans le recouvrement' },
     probeAgain: (length) => `puis sonder ${length}, au-delà de chaque côté`,
     wantsPatch: (number) => `celui-ci demande une pièce : dire probe ${number} mauvais, poser la pièce, puis probe ${number} réparé pièce`,
-    waitUntil: (at) => `pas encore froid : une soudure chaude cache un défaut. Attendre ${at} et sonder à nouveau, ou dire refroidi`,
+    waitFirst: (at) => `ATTENDRE ${untilTheTime(at)} : sondé à chaud, ne rien fermer encore`,
+    probedWarm: (at) =>
+      `pas encore froid : une soudure chaude cache un défaut. Sonder encore ${atTheTime(at)} ; s’il s’ouvre, noter un nouveau défaut`,
+    waitUntil: (at) => `pas encore froid : une soudure chaude cache un défaut. Attendre ${untilTheTime(at)} et sonder à nouveau, ou dire refroidi`,
     under: (list) => `encore ouvert dans le recouvrement dessous : défaut ${list} ; les recouvrements se réparent avant d’être couverts`,
-    dated: (at) => `daté de ${at}`,
+    dated: (at) => `daté ${ofTheTime(at)}`,
     photos: (count) => counted('fr', count, { one: 'photo', many: 'de photos', other: 'photos' })
   },
   bond: {
@@ -41,10 +45,10 @@ export const closing: ClosingWords = {
   },
   fire: {
     title: 'finir la surveillance incendie',
-    running: (until, left) => `jusqu’à ${until}, encore ${left}`,
+    running: (until, left) => `${untilTheTime(until)}, encore ${left}`,
     heat: (at) => `dernière chaleur ${at} ; plus tard encore : dire fire chaleur`,
     noHeat: 'aucune chaleur notée aujourd’hui ni hier',
-    unsigned: (at) => `écoulée à ${at} : regarder encore une fois, puis dire fire terminé`,
+    unsigned: (at) => `écoulée ${atTheTime(at)} : regarder encore une fois, puis dire fire terminé`,
     done: (who) => `tenue jusqu’au bout${who === null ? '' : ` par ${who}`}`,
     length: (amount) => `durée ${amount}`,
     permit: 'Le permis de feu décide de la durée ; la dire : fire 2 h'

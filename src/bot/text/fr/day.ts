@@ -1,10 +1,11 @@
 import { counted } from '../plural.js'
 import type { Text } from '../text.js'
+import { theTime } from './at-time.js'
 
 export const day: Text['day'] = {
   opens: (rule) => `jusque-là ${rule}`,
-  lastSheet: (by, close) => `Dernière feuille posée avant ${by}, tout soudé et raccordé avant ${close}`,
-  noMore: (by, close) => `Plus aucune feuille : la dernière devait être posée avant ${by}, tout soudé et raccordé avant ${close}`,
+  lastSheet: (by, close) => `Dernière feuille posée avant ${theTime(by)}, tout soudé et raccordé avant ${theTime(close)}`,
+  noMore: (by, close) => `Plus aucune feuille : la dernière devait être posée avant ${theTime(by)}, tout soudé et raccordé avant ${theTime(close)}`,
   closing: { window: 'fin des heures possibles', sunset: 'coucher du soleil moins la fermeture', rain: 'pluie' },
   path: { sheet: 'ce qui décide : maroufler, attendre et souder cette feuille', backlog: 'ce qui décide : soudures en retard' },
   backlog: (robot, hand) => `reste à souder : robot ${robot}, à la main ${hand}`,
@@ -17,9 +18,9 @@ export const day: Text['day'] = {
     strips: (count) => counted('fr', count, { one: 'bande de recouvrement', many: 'de bandes de recouvrement', other: 'bandes de recouvrement' })
   },
   warming: (count) => `${count} à chauffer en même temps`,
-  dry: (at) => `support sec vers ${at}`,
-  firstSpray: (at) => `première passe vers ${at}`,
-  dew: (at) => `rosée dès ${at}`,
+  dry: (at) => `support sec vers ${theTime(at)}`,
+  firstSpray: (at) => `première passe vers ${theTime(at)}`,
+  dew: (at) => `rosée dès ${theTime(at)}`,
   start: 'début de journée',
   reminders: [
     'Rives, ouvertures et lanterneaux protégés, accès et points d’ancrage vérifiés.',

@@ -1,5 +1,6 @@
 import { counted } from '../plural.js'
 import type { Text } from '../text.js'
+import { theTime } from './at-time.js'
 
 export const decision: Pick<Text, 'decision'> = {
   decision: {
@@ -18,7 +19,7 @@ export const decision: Pick<Text, 'decision'> = {
     tooClose: 'trop juste',
     tightest: (finding) => `le plus juste : ${finding}`,
     toSayStill: (words) => `reste à dire : ${words}`,
-    changes: (at) => `peut changer vers ${at}`,
+    changes: (at) => `peut changer vers ${theTime(at)}`,
     closeUp: 'La pluie arrive : fermer maintenant.',
     overridden: (reason) => `Un chef de chantier passe outre à la décision, c’est noté au registre : ${reason}`,
     numbers: {

@@ -1,5 +1,6 @@
 import { counted, plural } from '../plural.js'
 import type { Text } from '../text.js'
+import { theTime } from './at-time.js'
 
 export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | 'laid' | 'site' | 'person' | 'help'> = {
   coupon: {
@@ -89,9 +90,9 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     iso: 'iso',
     resin: 'résine',
     parts: (shell, mean, core) => `paroi ${shell} · moyenne ${mean} · cœur ${core}`,
-    ready: (at) => `prête vers ${at}`,
-    cold: (at) => `trop froide sur le toit vers ${at}`,
-    startBy: (at) => `au caisson chauffant avant ${at}`,
+    ready: (at) => `prête vers ${theTime(at)}`,
+    cold: (at) => `trop froide sur le toit vers ${theTime(at)}`,
+    startBy: (at) => `au caisson chauffant avant ${theTime(at)}`,
     mixed: (at) => `mélangée ${at}`,
     expires: (date) => `expire ${date}`,
     lot: (lot) => `lot ${lot}`,
@@ -158,7 +159,9 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     summary: 'résumé chaque matin, un message pour tous les chantiers',
     undone: (ids, count) => `${plural('fr', count, { one: 'annulé', other: 'annulés' })} : ${ids}`,
     nothingUndone: 'rien à annuler',
-    corrected: (id) => `corrigé : ${id}`
+    corrected: (id) => `corrigé : ${id}`,
+    was: (values) => `avant ${values}`,
+    now: (values) => `maintenant ${values}`
   },
   help: {
     commands: 'commandes',

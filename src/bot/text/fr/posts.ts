@@ -1,5 +1,6 @@
 import { counted, plural } from '../plural.js'
 import type { Text } from '../text.js'
+import { theTime } from './at-time.js'
 import { still } from './still.js'
 
 export const posts: Pick<Text, 'posts'> = {
@@ -10,7 +11,7 @@ export const posts: Pick<Text, 'posts'> = {
     noWindow: (least) => `aucun créneau de ${least}`,
     noForecast: 'aucune prévision utilisable',
     binds: (finding) => `ce qui décide : ${finding}`,
-    around: (at) => `vers ${at}`,
+    around: (at) => `vers ${theTime(at)}`,
     range: (name, low, high) => `${name} de ${low} à ${high}`,
     upTo: (name, high) => `${name} jusqu’à ${high}`,
     beforeWork: (readings) => `D’après la prévision seule. Avant de travailler : ${readings}`,

@@ -1,4 +1,5 @@
 import type { StillWords } from '../still-words.js'
+import { untilTheTime } from './at-time.js'
 
 export const still: StillWords = {
   punch: (numbers) => `réserves : ${numbers}`,
@@ -13,6 +14,6 @@ export const still: StillWords = {
     failed: (substrate) => `carré d’essai sur ${substrate} : mauvais`,
     unjudged: (substrate) => `carré d’essai sur ${substrate} : pas encore pelé`
   },
-  fireUntil: (at) => `surveillance incendie jusqu’à ${at}`,
+  fireUntil: (at) => `surveillance incendie ${untilTheTime(at)}`,
   fireUnsigned: 'surveillance incendie : personne n’a dit qu’elle a été tenue jusqu’au bout'
 }

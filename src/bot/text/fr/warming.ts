@@ -1,8 +1,9 @@
 import { counted } from '../plural.js'
 import type { Text } from '../text.js'
+import { theTime } from './at-time.js'
 
 export const warming: Text['warming'] = {
-  likely: (at) => `sans doute prête dès ${at}`,
+  likely: (at) => `sans doute prête dès ${theTime(at)}`,
   learned: (factor, pairs) =>
     `facteur de brassage ${factor}, appris de ${counted('fr', pairs, { one: 'paire de mesures', many: 'de paires de mesures', other: 'paires de mesures' })}`
 }

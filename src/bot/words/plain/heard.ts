@@ -26,6 +26,8 @@ const skipAt = /[\s,;:!?¡¿…«»."“”()'’‘–-]+/uy
 const wordAt = /[\p{L}\p{M}]+/uy
 const namedAt = /[A-Za-z]{1,10}\d{1,4}(?![\p{L}\p{N}])/uy
 const timesAt = /[x×](\d{1,4})(?![\p{L}\p{N}.,])/iuy
+/** A list that is asked for by its name: `lista de pendientes`. */
+const listAt = /[\s«¡]*list[ae]?(?!\p{L})/iuy
 const openers: ReadonlySet<Concept> = new Set(['aux', 'can', 'what', 'when', 'howLong', 'howMuch', 'show'])
 
 type Piece = Exclude<Part, { kind: 'concept' | 'unknown' }> | { readonly kind: 'part'; readonly part: string }
@@ -39,7 +41,8 @@ export function hear(walk: Walk): Heard | null {
   const unknown = parts.flatMap((part) => (part.kind === 'unknown' ? [part.word] : []))
   const [first] = parts
   const begins = first?.kind === 'concept' && openers.has(first.concept)
-  return { parts, concepts, unknown, words: pieces.length, asks: begins || /[?¿]/.test(walk.text) }
+  const asks = begins || /[?¿]/.test(walk.text) || matchAt(listAt, walk.text, walk.pos) !== null
+  return { parts, concepts, unknown, words: pieces.length, asks }
 }
 
 function piecesOf(walk: Walk): readonly Piece[] | null {

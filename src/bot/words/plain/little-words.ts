@@ -22,7 +22,7 @@ export const littleWords = {
   howMuch: { en: 'how_many how_much', es: 'cuánt(o,a,os,as) qué_cantidad', fr: 'combien combien_de quelle_quantité' },
   show: {
     en: 'show list give tell get see',
-    es: 'muestra muéstrame enséñame dame dime pásame pasas ver quiero',
+    es: 'lista_de muestra muéstrame enséñame dame dime pásame pasas ver quiero',
     fr: 'montre montrez affiche donne donnez dis dites liste voir avoir'
   },
   if: {

@@ -34,6 +34,7 @@ export const rules: readonly Rule[] = [
   rule('day csv', [['csv']], { may: ['record', 'day', 'site'] }),
   rule('day record', [['record']], { may: ['day', 'site', 'laid', 'metres', 'work', 'spray'] }),
   rule('day record', [['howMuch', 'what'], ['laid']], { may: ['metres', 'sheet', 'roll', 'roof', 'day', 'seam', 'robot', 'work'] }),
+  rule('seal', [['what', 'show'], ['open']], { may: ['day', 'check', 'site'] }),
   rule('probe list', [['void']], { may: ['open', 'fix', 'seam', 'weld', 'joint', 'roof', 'punch', 'check', 'site', 'sheet', 'strip', 'last'] }),
   rule(
     'probe list',

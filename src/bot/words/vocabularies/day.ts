@@ -8,7 +8,7 @@ import { readDate } from '../when.js'
 
 const parts: Readonly<Record<DayPart, Words>> = {
   start: { en: 'start', es: 'inicio', fr: 'début' },
-  record: { en: 'record', es: 'registro', fr: 'relevé' },
+  record: { en: 'record report', es: 'registro informe reporte', fr: 'relevé registre rapport' },
   csv: { en: 'csv', es: '', fr: '' }
 }
 

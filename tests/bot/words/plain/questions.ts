@@ -266,7 +266,11 @@ export const questions: readonly (readonly [asks: Said, phrasings: readonly stri
       'combien de défauts il reste ?',
       'quels défauts sont réparés ?',
       'où sont les soudures froides ?',
-      'montre les défauts ouverts'
+      'montre les défauts ouverts',
+      'list of voids',
+      'lista de fallas',
+      'lista de las fallas abiertas',
+      'liste des défauts'
     ]
   ],
   [
@@ -320,6 +324,8 @@ export const questions: readonly (readonly [asks: Said, phrasings: readonly stri
   [
     { command: 'punch list' },
     [
+      'lista de pendientes',
+      'liste des réserves',
       "what's on the punch list?",
       'how many snags are left?',
       'is there anything left to fix?',
@@ -350,6 +356,12 @@ export const questions: readonly (readonly [asks: Said, phrasings: readonly stri
   [
     { command: 'seal', seal: {} },
     [
+      'what is open?',
+      "what's still open",
+      '¿qué está abierto?',
+      '¿qué queda abierto hoy?',
+      "qu'est-ce qui est ouvert ?",
+      "qu'est-ce qui reste ouvert ?",
       'is the night seal done?',
       'are the drains open?',
       '¿está hecho el cierre?',
