@@ -81,7 +81,7 @@ export const usages: Usages = {
     usage: 'punch TEXT… · punch N done | open · punch list',
     example: '/seamhand punch flange loose at drain 2'
   },
-  day: { usage: 'day [DATE | today | tomorrow] · day start · day record [DATE] · day csv [DATE]', example: '/day tomorrow' },
+  day: { usage: 'day [DATE | yesterday | today | tomorrow] · day start · day record [DATE] · day csv [DATE]', example: '/day tomorrow' },
   site: {
     usage:
       'site [NAME] [units metric | us] [lang en | es | fr] [morning HH:MM] [evening HH:MM] [days mon-sat] [hours HH:MM-HH:MM] [posts KINDS | off] [limits ID] [substrate KIND] [channel CHANNEL] · site new NAME at LAT,LON zone ZONE · site NAME closed',

@@ -64,19 +64,6 @@ describe('a void by its number', () => {
   })
 })
 
-describe('yesterday, and a report', () => {
-  it('are read in the three languages', async () => {
-    const bot = await open()
-    await bot.ask('air 20')
-    for (const text of ['day yesterday', 'día ayer', 'jour hier']) {
-      expect(numbersOf(await bot.ask(text)), text).toMatchObject({ date: '2026-05-03' })
-    }
-    for (const text of ['day report', 'día informe', 'jour rapport', 'jour registre', 'day report today']) {
-      expect(numbersOf(await bot.ask(text)), text).toHaveProperty('record')
-    }
-  })
-})
-
 describe('me', () => {
   it('answers in the new language, whichever it was', async () => {
     const bot = await open()

@@ -43,3 +43,14 @@ describe('day', () => {
     expect(read).toMatchObject({ ok: false, command: 'day', refusal: { understood: [{ label: 'date', value: '2026-05-05', unit: null }] } })
   })
 })
+
+describe('a report, and yesterday', () => {
+  test.each(['day report', 'día informe', 'día reporte', 'jour rapport', 'jour registre', 'jour relevé'])('%s is the record', (text) => {
+    expect(said(text)).toEqual({ command: 'day record', part: 'record', date: null })
+  })
+
+  test.each(['day yesterday', 'día ayer', 'jour hier'])('%s', (text) => {
+    expect(said(text)).toEqual({ command: 'day', date: '2026-05-03' })
+    expect(said(text.replace(' ', ' csv '))).toEqual({ command: 'day record', part: 'csv', date: '2026-05-03' })
+  })
+})

@@ -54,7 +54,7 @@ export const usages: Usages = {
     usage: 'punch TEXTO… · punch N hecho | abierto · punch lista',
     example: '/seamhand punch brida floja en el desagüe 2'
   },
-  day: { usage: 'day [FECHA | hoy | mañana] · day inicio · day registro [FECHA] · day csv [FECHA]', example: '/day mañana' },
+  day: { usage: 'day [FECHA | ayer | hoy | mañana] · day inicio · day registro [FECHA] · day csv [FECHA]', example: '/day mañana' },
   site: {
     usage:
       'site [NOMBRE] [unidades metric | us] [idioma en | es | fr] [mañana HH:MM] [tarde HH:MM] [días 1-6] [horario HH:MM-HH:MM] [avisos CLASES] [límites ID] [sustrato CLASE] [canal CANAL] · site nuevo NOMBRE a LAT,LON zona ZONA · site NOMBRE cerrado',

@@ -54,7 +54,7 @@ export const usages: Usages = {
     usage: 'punch TEXTE… · punch N fait | ouvert · punch liste',
     example: '/seamhand punch bride desserrée à l’évacuation 2'
   },
-  day: { usage: 'day [DATE | aujourd’hui | demain] · day début · day relevé [DATE] · day csv [DATE]', example: '/day demain' },
+  day: { usage: 'day [DATE | hier | aujourd’hui | demain] · day début · day relevé [DATE] · day csv [DATE]', example: '/day demain' },
   site: {
     usage:
       'site [NOM] [unités metric | us] [langue en | es | fr] [matin HH:MM] [soir HH:MM] [jours 1-6] [horaire HH:MM-HH:MM] [messages GENRES] [limites ID] [support GENRE] [canal CANAL] · site nouveau NOM à LAT,LON fuseau ZONE · site NOM fermé',
