@@ -18,6 +18,11 @@ function lnWater(tC: number): number {
   return -5800.2206 / t + 1.3914993 + t * (-4.8640239e-2 + t * (4.1764768e-5 - t * 1.4452093e-8)) + 6.5459673 * Math.log(t)
 }
 
+/** Its slope, at kelvins. */
+function lnWaterPerK(t: number): number {
+  return 5800.2206 / t ** 2 - 4.8640239e-2 + t * (8.3529536e-5 - t * 4.3356279e-8) + 6.5459673 / t
+}
+
 function lnIce(tC: number): number {
   const t = tC + kelvin
   const series = t * (-9.677843e-3 + t * (6.2215701e-7 + t * (2.0747825e-9 - t * 9.484024e-13)))
@@ -28,6 +33,12 @@ function lnIce(tC: number): number {
 export function saturationWaterPa(tC: number): number {
   within('tC', tC, -110, 200)
   return Math.exp(tC >= 0 ? lnWater(tC) : lnWater0 + (magnus.b * tC) / (magnus.c + tC))
+}
+
+/** By what share of itself that pressure grows with each kelvin, 1/K. */
+export function saturationWaterPerK(tC: number): number {
+  within('tC', tC, -110, 200)
+  return tC >= 0 ? lnWaterPerK(tC + kelvin) : (magnus.b * magnus.c) / (magnus.c + tC) ** 2
 }
 
 /** Saturation vapour pressure over ice, Pa; −110…100 °C, real only up to 0 °C: above, the curve is merely continued. */
@@ -42,7 +53,7 @@ export function saturatedWaterC(pa: number): number {
   const ratio = goal - lnWater0
   const startC = (magnus.c * ratio) / (magnus.b - ratio)
   if (ratio < 0) return startC
-  return newton(goal, startC, lnWater, (t) => 5800.2206 / t ** 2 - 4.8640239e-2 + t * (8.3529536e-5 - t * 4.3356279e-8) + 6.5459673 / t)
+  return newton(goal, startC, lnWater, lnWaterPerK)
 }
 
 /** °C at which vapour of a pressure (Pa, > 0 … 611.15) saturates over ice, never above 0: the inverse of `saturationIcePa`. */

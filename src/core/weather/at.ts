@@ -24,7 +24,16 @@ export interface WeatherAt {
 }
 
 type Spread = LimitsSheet['spread']
-type InstantName = 'airC' | 'rhPct' | 'dewPointC' | 'windKmh' | 'cloudPct' | 'pressureHpa'
+type Read = (hour: Hour) => number | null
+/** By functions, which is several times as fast as by names: a plan asks for a thousand. */
+const reads = {
+  airC: (hour: Hour) => hour.airC,
+  rhPct: (hour: Hour) => hour.rhPct,
+  dewPointC: (hour: Hour) => hour.dewPointC,
+  windKmh: (hour: Hour) => hour.windKmh,
+  cloudPct: (hour: Hour) => hour.cloudPct,
+  pressureHpa: (hour: Hour) => hour.pressureHpa
+} as const
 
 /** Widest gap that is bridged in a straight line: the 6-hour steps of the later days. */
 const bridgeS = 6 * 3600
@@ -49,11 +58,11 @@ export function weatherAt(forecast: Forecast | null, now: Instant, at: Instant, 
     value === null ? { ...missing, stale } : { value, at, origin: 'forecast', spread: sigma, stale }
   const hours = forecast.hours
   const index = firstAfter(hours, at)
-  const line = (name: InstantName): number | null => between(hours, index, at, name)
+  const line = (read: Read): number | null => between(hours, index, at, read)
   const hour = hourHolding(hours, at)
-  const meanKmh = line('windKmh')
+  const meanKmh = line(reads.windKmh)
   const plain: Plain = {
-    air: humidAir(line('airC'), line('rhPct'), line('dewPointC')),
+    air: humidAir(line(reads.airC), line(reads.rhPct), line(reads.dewPointC)),
     windKmh: meanKmh,
     gustKmh: gustOver(hour?.gustKmh ?? null, meanKmh),
     gustEstimated: hour === null || hour.gustKmh === null,
@@ -64,11 +73,11 @@ export function weatherAt(forecast: Forecast | null, now: Instant, at: Instant, 
   return {
     airC: fact(air.airC, wide.airK),
     rhPct: fact(air.rhPct, wide.rhPct),
-    dewPointC: fact(air.dewC, dewSpreadK(air.airC, air.rhPct, wide)),
+    dewPointC: fact(air.dewC, dewSpreadK(air, wide)),
     windKmh: fact(windKmh, wide.windKmh),
     gustKmh: fact(gustKmh, gustEstimated ? wide.gustEstimatedKmh : wide.gustKmh),
-    cloudPct: fact(line('cloudPct'), cloudSpreadPct * widen),
-    pressureHpa: fact(line('pressureHpa'), pressureSpreadHpa * widen),
+    cloudPct: fact(line(reads.cloudPct), cloudSpreadPct * widen),
+    pressureHpa: fact(line(reads.pressureHpa), pressureSpreadHpa * widen),
     sunWm2: fact(sunWm2, sunSpreadShare * widen * (sunWm2 ?? 0)),
     rainMm: hour?.rainMm ?? null,
     rainChancePct: hour?.rainChancePct ?? null,
@@ -82,21 +91,21 @@ function nothing(fact: Fact): WeatherAt {
 }
 
 /** The nearest hours on both sides that have the value, at most 6 h apart. Nothing is carried on beyond the last one. */
-function between(hours: readonly Hour[], index: number, at: Instant, name: InstantName): number | null {
-  const left = nearest(hours, index - 1, -1, at, name)
+function between(hours: readonly Hour[], index: number, at: Instant, read: Read): number | null {
+  const left = nearest(hours, index - 1, -1, at, read)
   if (left === null) return null
-  const from = left[name]
+  const from = read(left)
   if (left.at === at || from === null) return from
-  const right = nearest(hours, index, 1, at, name)
-  const to = right?.[name] ?? null
+  const right = nearest(hours, index, 1, at, read)
+  const to = right === null ? null : read(right)
   if (right === null || to === null || right.at - left.at > bridgeS) return null
   return from + ((to - from) * (at - left.at)) / (right.at - left.at)
 }
 
-function nearest(hours: readonly Hour[], start: number, step: 1 | -1, at: Instant, name: InstantName): Hour | null {
+function nearest(hours: readonly Hour[], start: number, step: 1 | -1, at: Instant, read: Read): Hour | null {
   for (let index = start; ; index += step) {
     const hour = hours[index]
     if (hour === undefined || Math.abs(hour.at - at) > bridgeS) return null
-    if (hour[name] !== null) return hour
+    if (read(hour) !== null) return hour
   }
 }

@@ -1,5 +1,6 @@
 import type { LimitsSheet } from '../limits/sheet.js'
 import { dewPointC, relativeHumidityPct } from '../physics/air.js'
+import { saturationWaterPerK } from '../physics/saturation.js'
 
 /** Gust over the 10 min mean wind where a source gives none. Source: from memory. */
 const gustFactor = 1.6
@@ -23,12 +24,9 @@ export function humidAir(airC: number | null, rhPct: number | null, dewC: number
   return { airC, rhPct, dewC: rhPct === null ? null : dewPointC(airC, rhPct) }
 }
 
-/** Spread of the dew point before widening, from those of air and humidity to first order, slopes by central difference. */
-export function dewSpreadK(airC: number | null, rhPct: number | null, spread: LimitsSheet['spread']): number {
-  if (airC === null || rhPct === null) return spread.airK
-  const low = rhPct * 0.99
-  const high = Math.min(100, rhPct * 1.01)
-  const perPct = (dewPointC(airC, high) - dewPointC(airC, low)) / (high - low)
-  const perK = (dewPointC(airC + 0.1, rhPct) - dewPointC(airC - 0.1, rhPct)) / 0.2
-  return Math.hypot(perK * spread.airK, perPct * spread.rhPct)
+/** Spread of the dew point, from those of air and humidity to first order: vapour has one pressure at both ends, so that slopes divide. */
+export function dewSpreadK({ airC, rhPct, dewC }: HumidAir, spread: LimitsSheet['spread']): number {
+  if (airC === null || rhPct === null || dewC === null) return spread.airK
+  const atDew = saturationWaterPerK(Math.max(-110, dewC))
+  return Math.hypot((saturationWaterPerK(airC) / atDew) * spread.airK, spread.rhPct / (rhPct * atDew))
 }
