@@ -34,6 +34,7 @@ export function dayNumbers({ day, plan, sun }: DayKnown, sheet: LimitsSheet): Js
     dewFrom: iso(deck.dewFromAt),
     firstSprayAt,
     fitsM2: fits?.areaM2 ?? null,
+    unsure: unsureOf(plan),
     bindingWork: fits?.work ?? null,
     backlogRobotM: backlog.robotM,
     backlogHandM: backlog.handM,
@@ -45,6 +46,12 @@ export function dayNumbers({ day, plan, sun }: DayKnown, sheet: LimitsSheet): Js
     toRead: [...new Set((['spray', 'lay', 'weld'] as const).flatMap((work) => day.activities[work].toRead.flatMap(({ fix }) => fix ?? [])))],
     hazards: day.hazards.map(({ finding, from, to }) => ({ rule: finding.rule, outcome: finding.outcome, from: iso(from), to: iso(to) }))
   })
+}
+
+function unsureOf({ unsure }: DayPlan): Json {
+  if (unsure === null) return null
+  const hours = unsure.hours.map(({ from, to }) => ({ from: iso(from), to: iso(to) }))
+  return { hours, fitsM2: unsure.fitsM2, kits: unsure.kits, firstSprayAt: iso(unsure.firstSprayAt), all: unsure.all }
 }
 
 function windowsOf(day: Outlook, activity: (typeof activities)[number]): readonly Json[] {

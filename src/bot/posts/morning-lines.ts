@@ -37,7 +37,7 @@ function hoursOf(day: Outlook, work: Activity, { site }: LimitsSheet, how: How, 
 
 function windowWords({ from, to, outcome, closes }: Window, how: How, text: Text): string {
   const said = text.posts.window(span(from, to, how), text.outcomesWithin[outcome])
-  return closes === null ? said : `${said}, ${text.posts.ends(barrier(closes, text))}`
+  return closes === null ? said : `${said}, ${text.posts.ends(barrier(closes, text, 'after'))}`
 }
 
 function span(from: Instant, to: Instant, how: How): string {

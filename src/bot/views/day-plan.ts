@@ -1,4 +1,4 @@
-import { fromIso, type Instant } from '../../core/instant.js'
+import { fromIso, type Instant, localTime } from '../../core/instant.js'
 import type { Json } from '../../core/log/entry.js'
 import type { Closing, Path } from '../../core/plan/last-sheet.js'
 import type { Staged } from '../../core/plan/stage.js'
@@ -7,8 +7,10 @@ import type { Text } from '../text/text.js'
 import { amount } from './amount.js'
 import { clock } from './clock.js'
 import type { How } from './how.js'
-import { num, oneOf, rows, str } from './read.js'
+import { flag, num, oneOf, row, rows, str } from './read.js'
 import { runWarnings } from './run.js'
+
+const mostHours = 4
 
 export type Numbers = Readonly<Record<string, Json>>
 
@@ -23,6 +25,7 @@ export function planLines(numbers: Numbers, about: Instant, now: Instant, how: H
     ...lastSheetLine(numbers, about, now, how, text),
     ...backlogLine(numbers, how, text),
     ...fitsLine(numbers, how, text),
+    ...unsureLine(numbers, about, how, text),
     ...stageLine(numbers, text),
     ...runWarnings(numbers, text)
   ]
@@ -45,6 +48,23 @@ function backlogLine(numbers: Numbers, how: How, { day }: Text): readonly string
 function fitsLine(numbers: Numbers, how: How, { day }: Text): readonly string[] {
   const [areaM2, work] = [num(numbers, 'fitsM2'), oneOf<Work>(numbers, 'bindingWork', day.works)]
   return areaM2 === null || work === null || !(areaM2 > 0) ? [] : [day.fits(amount(Math.floor(areaM2), 'm2', how), day.works[work])]
+}
+
+/** Hours that are not known: never counted, and what they would add once readings say so. */
+function unsureLine(numbers: Numbers, about: Instant, how: How, { day }: Text): readonly string[] {
+  const unsure = row(numbers, 'unsure')
+  if (unsure === null) return []
+  const hours = rows(unsure, 'hours').flatMap((one) => {
+    const [from, to] = [instantIn(one, 'from'), instantIn(one, 'to')]
+    return from === null || to === null ? [] : [`${localTime(from, how.zone)}–${localTime(to, how.zone)}`]
+  })
+  const said = hours.slice(0, mostHours).join(', ')
+  if (flag(unsure, 'all') === true) return [day.allUnknown(said)]
+  const [areaM2, kits, first] = [num(unsure, 'fitsM2'), num(unsure, 'kits'), instantIn(unsure, 'firstSprayAt')]
+  const area = areaM2 === null || !(areaM2 > 0) ? null : amount(Math.floor(areaM2), 'm2', how)
+  const withKits = area === null || kits === null ? area : `${area} (${day.staged.kits(kits)})`
+  const earlier = first === null || str(unsure, 'firstSprayAt') === str(numbers, 'firstSprayAt') ? null : clock(first, about, how)
+  return [day.ifKnown(said, withKits, earlier)]
 }
 
 function stageLine(numbers: Numbers, { day }: Text): readonly string[] {

@@ -56,14 +56,19 @@ function noonOf(numbers: Numbers, now: Instant, how: How): Instant {
   return /^\d{4}-\d{2}-\d{2}$/.test(date) && dateOf(date, how) !== null ? dayMarks(date, how.zone).noon : now
 }
 
-/** "✓ GO: spray (forecast) 06:00–19:30, 4 May 2026": of the windows the best, as the outcome is. */
+/** "✓ GO: spray (forecast) 06:00–19:30, 4 May 2026": of the best windows the longest, which the plan counts too. */
 function headOf({ outcome, numbers }: Answer, known: boolean, how: How, text: Text): string {
-  const best = rows(numbers, 'windows').find((one) => str(one, 'activity') === 'spray' && str(one, 'outcome') === outcome)
+  const all = rows(numbers, 'windows').filter((one) => str(one, 'activity') === 'spray' && str(one, 'outcome') === outcome)
+  const [best] = [...all].sort((a, b) => longS(b) - longS(a))
   const hours = best === undefined ? null : span(best, how)
   const work = known ? `${text.activities.spray} (${text.decision.forecast})` : text.activities.spray
   const date = dateOf(str(numbers, 'date'), how)
   const about = `${work}${hours === null ? '' : ` ${hours}`}${date === null ? '' : `, ${date}`}`
   return outcome === null ? about : `${shapes[outcome]} ${text.outcomes[outcome]}${text.frame.colon}${about}`
+}
+
+function longS(one: Numbers): number {
+  return (instantIn(one, 'to') ?? 0) - (instantIn(one, 'from') ?? 0)
 }
 
 function span(one: Numbers, how: How): string | null {
@@ -89,15 +94,15 @@ function shapeIn(one: Numbers): string {
   return outcome === null ? '' : shapes[outcome]
 }
 
-/** "06:00–19:30 go, until then daylight, ends by rain to come". */
+/** "06:00–19:30 go, before: dark, after: rain to come". */
 function windowWords(one: Numbers, how: How, text: Text): string {
   const outcome = oneOf(one, 'outcome', shapes)
   const hours = span(one, how) ?? ''
   const [opens, closes] = [oneOf(one, 'opens', text.findings), oneOf(one, 'closes', text.findings)]
   return [
     outcome === null ? hours : text.posts.window(hours, text.outcomesWithin[outcome]),
-    ...(opens === null ? [] : [text.day.opens(barrier(opens, text))]),
-    ...(closes === null ? [] : [text.posts.ends(barrier(closes, text))])
+    ...(opens === null ? [] : [text.day.opens(barrier(opens, text, 'before'))]),
+    ...(closes === null ? [] : [text.posts.ends(barrier(closes, text, 'after'))])
   ].join(', ')
 }
 

@@ -25,12 +25,13 @@ function mixed(whole: number, part: number, keepZero = false): string {
   return whole === 0 && !keepZero ? fraction : `${whole} ${fraction}`
 }
 
-/** Feet and whole inches up to 100 ft, then feet. */
+/** Feet and whole inches up to 100 ft, then feet; none at all is no feet, as what it stands beside is in feet. */
 export function feet(metres: number, how: How, space: string): string {
   const inches = Math.round(Math.abs(metres) / 0.0254)
   const sign = metres < 0 && inches > 0 ? '-' : ''
   if (inches >= 1200) return `${numeral(metres / 0.3048, 0, how)}${space}ft`
   const [ft, rest] = [Math.floor(inches / 12), inches % 12]
+  if (inches === 0) return `0${space}ft`
   if (ft === 0) return `${sign}${rest}${space}in`
   return rest === 0 ? `${sign}${ft}${space}ft` : `${sign}${ft}${space}ft ${rest}${space}in`
 }

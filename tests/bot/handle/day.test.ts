@@ -85,6 +85,27 @@ describe('/day', () => {
     expect(nozzles).toEqual({ what: 'nozzles', count: kits.count * 10 })
   })
 
+  it('counts no hour that is not known: head, first spray, what fits and what to bring are of the hours that are', async () => {
+    const seamhand = await open(sample)
+    for (const [lang, first, word] of [
+      ['en', 'first spray about 18:00', '10:00–18:00 unknown and not counted: take readings. If they say go: first spray about 10:00'],
+      ['es', 'primera pasada hacia las 18:00', '10:00–18:00 sin dato y sin contar: tomar lecturas. Si dicen que se puede: primera pasada hacia las 10:00'],
+      ['fr', 'première passe vers 18:00', '10:00–18:00 inconnu et pas compté : prendre des mesures. Si elles disent oui : première passe vers 10:00']
+    ] as const) {
+      const reply = await seamhand.ask('day tomorrow', { at: '10:00', lang })
+      const said = reply.text.replaceAll('\u00a0', ' ')
+      expect(said.split('\n')[0]).toContain(' 18:00–20:00,')
+      expect(said).toContain(first)
+      expect(said).toContain(word)
+      expect(said).not.toMatch(/until then|hasta entonces|jusque-là|ends by|termina por|fin : /)
+      const { fitsM2, unsure, stage } = numbersOf(reply)
+      // Two hours by the sum of day-plan.test.ts: less than (120 − 55) min.
+      expect(fitsM2).toBeLessThan(65 / 1.0206)
+      expect(unsure.fitsM2).toBeGreaterThan(400)
+      expect(stage[0].count).toBe(1)
+    }
+  })
+
   it('counts what was laid and not welded, until it is', async () => {
     const seamhand = await open(sample)
     await seamhand.ask('laid 384 m2 robot 42 hand 3.6', { at: '09:30' })

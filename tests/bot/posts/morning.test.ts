@@ -75,7 +75,7 @@ describe('the morning post', () => {
 
   test('hours, what ends them, what binds with number and limit, and when', () => {
     const said = text()
-    expect(said).toMatch(/^△ spray: .*17:00–20:00 caution, ends by daylight after closing up$/m)
+    expect(said).toMatch(/^△ spray: .*17:00–20:00 caution, after: too little daylight to close up$/m)
     expect(said).toMatch(/^spray: binds: mean wind 1\d(\.5)? km\/h \(forecast\), at most 25 km\/h, about \d\d:00$/m)
     expect(text({ forecast: weather({ windKmh: 80, gustKmh: 100 }) })).toContain('✕ spray: no window of 60 min')
   })

@@ -85,6 +85,31 @@ describe('the plan of a day', () => {
     ])
   })
 
+  test('never counts hours that are not known: it says what they would add, and reckons with them only for want of others', () => {
+    const found = plan(day([hours(6, 10, 'unknown'), hours(10, 14, 'caution')]))
+    expect(found.fits?.areaM2).toBeCloseTo((240 - 55) / 1.020681231, 2)
+    expect(found.firstSprayAt).toBe(zero + 10 * 3600)
+    expect(found.stage.map(({ count }) => count)).toEqual([3, 30, 5])
+    expect(found.unsure).toMatchObject({
+      hours: [{ from: zero + 6 * 3600, to: zero + 10 * 3600 }],
+      kits: 5,
+      firstSprayAt: zero + 6 * 3600,
+      all: false
+    })
+    expect(found.unsure?.fitsM2).toBeCloseTo(425 / 1.020681231, 2)
+    const none = plan(day([hours(6, 14, 'unknown')]))
+    expect(none.unsure).toMatchObject({ all: true })
+    expect(none.fits?.areaM2).toBeCloseTo(425 / 1.020681231, 2)
+    expect(plan(day([hours(6, 14)])).unsure).toBeNull()
+  })
+
+  test('adds up known hours about unknown ones; the last sheet is that of the last of them', () => {
+    const found = plan(day([hours(6, 9), hours(9, 12, 'unknown'), hours(12, 14)]))
+    expect(found.fits?.areaM2).toBeCloseTo((180 - 55 + 120 - 55) / 1.020681231, 2)
+    expect(found.lastSheet?.at).toBe(zero + 14 * 3600 - 4500)
+    expect(found.firstSprayAt).toBe(zero + 6 * 3600)
+  })
+
   test('names no last sheet where the hours to come are too short for one', () => {
     expect(plan(day([hours(6, 7)])).lastSheet).toBeNull()
     expect(plan(day([hours(6, 7.5)])).lastSheet).not.toBeNull()

@@ -6,7 +6,7 @@ export const posts: Pick<Text, 'posts'> = {
   posts: {
     about: (activity, site, date) => `${activity}, ${site}, ${date}`,
     window: (hours, outcome) => `${hours} ${outcome}`,
-    ends: (rule) => `ends by ${rule}`,
+    ends: (rule) => `after: ${rule}`,
     noWindow: (least) => `no window of ${least}`,
     noForecast: 'no forecast that can be used',
     binds: (finding) => `binds: ${finding}`,

@@ -3,13 +3,17 @@ import type { Text } from '../text.js'
 import { ofTheTime, theTime } from './at-time.js'
 
 export const day: Text['day'] = {
-  opens: (rule) => `hasta entonces ${rule}`,
+  opens: (rule) => `antes: ${rule}`,
+  noLight: { before: 'todavía de noche', after: 'muy poca luz de día para cerrar' },
   lastSheet: (by, close) => `Última lámina puesta antes ${ofTheTime(by)}, todo soldado y empalmado antes ${ofTheTime(close)}`,
   noMore: (by, close) => `Ni una lámina más: la última tenía que estar antes ${ofTheTime(by)}, todo soldado y empalmado antes ${ofTheTime(close)}`,
   closing: { window: 'fin de las horas en que se puede', sunset: 'puesta del sol menos el cierre', rain: 'lluvia' },
   path: { sheet: 'lo que manda: pasar el rodillo, esperar y soldar esa lámina', backlog: 'lo que manda: soldaduras pendientes' },
   backlog: (robot, hand) => `por soldar: robot ${robot}, a mano ${hand}`,
   fits: (area, work) => `Caben: unos ${area}, lo más lento: ${work}`,
+  ifKnown: (hours, area, first) =>
+    `${hours} sin dato y sin contar: tomar lecturas. Si dicen que se puede:${first === null ? '' : ` primera pasada hacia ${theTime(first)},`}${area === null ? ' cabría más' : ` cabrían unos ${area}`}`,
+  allUnknown: (hours) => `Todo en horas sin dato (${hours}): tomar lecturas antes de contar con ellas`,
   works: { spray: 'rociar', roll: 'pasar el rodillo', robot: 'soldar con robot', hand: 'soldar a mano' },
   stage: (list) => `Preparar: ${list}`,
   staged: {

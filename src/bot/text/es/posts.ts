@@ -7,7 +7,7 @@ export const posts: Pick<Text, 'posts'> = {
   posts: {
     about: (activity, site, date) => `${activity}, ${site}, ${date}`,
     window: (hours, outcome) => `${hours} ${outcome}`,
-    ends: (rule) => `termina por ${rule}`,
+    ends: (rule) => `después: ${rule}`,
     noWindow: (least) => `ninguna ventana de ${least}`,
     noForecast: 'no hay pronóstico que sirva',
     binds: (finding) => `lo que manda: ${finding}`,

@@ -3,13 +3,17 @@ import type { Text } from '../text.js'
 import { theTime } from './at-time.js'
 
 export const day: Text['day'] = {
-  opens: (rule) => `jusque-là ${rule}`,
+  opens: (rule) => `avant : ${rule}`,
+  noLight: { before: 'encore nuit', after: 'trop peu de jour pour fermer' },
   lastSheet: (by, close) => `Dernière feuille posée avant ${theTime(by)}, tout soudé et raccordé avant ${theTime(close)}`,
   noMore: (by, close) => `Plus aucune feuille : la dernière devait être posée avant ${theTime(by)}, tout soudé et raccordé avant ${theTime(close)}`,
   closing: { window: 'fin des heures possibles', sunset: 'coucher du soleil moins la fermeture', rain: 'pluie' },
   path: { sheet: 'ce qui décide : maroufler, attendre et souder cette feuille', backlog: 'ce qui décide : soudures en retard' },
   backlog: (robot, hand) => `reste à souder : robot ${robot}, à la main ${hand}`,
   fits: (area, work) => `Faisable : environ ${area}, le plus lent : ${work}`,
+  ifKnown: (hours, area, first) =>
+    `${hours} inconnu et pas compté : prendre des mesures. Si elles disent oui :${first === null ? '' : ` première passe vers ${first},`}${area === null ? ' davantage serait faisable' : ` environ ${area} faisables`}`,
+  allUnknown: (hours) => `Le tout en heures inconnues (${hours}) : prendre des mesures avant d’y compter`,
   works: { spray: 'pulvériser', roll: 'maroufler', robot: 'souder au robot', hand: 'souder à la main' },
   stage: (list) => `Préparer : ${list}`,
   staged: {

@@ -7,7 +7,7 @@ export const posts: Pick<Text, 'posts'> = {
   posts: {
     about: (activity, site, date) => `${activity}, ${site}, ${date}`,
     window: (hours, outcome) => `${hours} ${outcome}`,
-    ends: (rule) => `fin : ${rule}`,
+    ends: (rule) => `après : ${rule}`,
     noWindow: (least) => `aucun créneau de ${least}`,
     noForecast: 'aucune prévision utilisable',
     binds: (finding) => `ce qui décide : ${finding}`,
