@@ -4,6 +4,7 @@ import type { Instant } from '../core/instant.js'
 import type { Json } from '../core/log/entry.js'
 import type { Outcome } from '../core/outcome.js'
 import type { RuleId } from '../core/rules/index.js'
+import type { Asks } from './topics.js'
 
 export type Lang = 'en' | 'es' | 'fr'
 export type Units = 'metric' | 'us'
@@ -85,6 +86,8 @@ export interface Answer {
   readonly unlogged: boolean
   /** The site is invented, and says so wherever it is shown. */
   readonly invented: boolean
+  /** What a plain question asked of by name; absent where the words of a command were used. */
+  readonly asks?: Asks
 }
 
 /** An answer in words. */

@@ -13,6 +13,7 @@ import { sheetOf } from './sheet-of.js'
 import { texts } from './text/index.js'
 import { usageOf } from './text/usage-of.js'
 import { usages } from './text/usages.js'
+import type { Asks } from './topics.js'
 import { speak } from './views/answer.js'
 import { refusalMessage, speakRefusal } from './views/refusal.js'
 import { withoutMentions } from './views/who.js'
@@ -61,6 +62,8 @@ export interface Logged {
   /** False: nothing of it is kept. */
   readonly kept: boolean
   readonly forecast: Forecast | null
+  /** What a plain question asked of by name. */
+  readonly asks?: Asks | undefined
 }
 
 /** The answer of a command in words and JSON. */
@@ -84,6 +87,7 @@ export function answered({ ask, ports, how, sheet, place }: Asked, { papers: _pa
     unlogged: collected.length > 0 && logged.length === 0,
     invented: place?.settings.invented ?? false,
     ...told,
+    ...(done?.asks === undefined ? {} : { asks: done.asks }),
     decision: done?.kept ? (told.decision ?? null) : null
   }
   return replyTo(answer, shownTo(ask, speak(answer, how)), how)

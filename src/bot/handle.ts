@@ -97,7 +97,7 @@ async function onSite(read: Understood, site: string, asked: Asked, beside: Besi
     const session = await openSession(ask, view)
     const done = await runOnSite(read.said, { session, sheet, forecast, alerts, how: asked.how }, read.at ?? ask.at, beside)
     if (!done.ok) return { session: null, ...(await no(done.refusal)) }
-    const reply = answered(asked, done.told, { site, ids: session.ids(), kept: ask.log, forecast })
+    const reply = answered(asked, done.told, { site, ids: session.ids(), kept: ask.log, forecast, asks: read.asks })
     return { session, reply, papers: done.told.papers ?? [] }
   }
   const done = ask.log ? await append(key, ask, ports, work) : await look(key, ports, work)

@@ -1,9 +1,16 @@
 import type { Activity } from '../../core/finding.js'
+import { sunEvents } from '../../core/gather/daylight.js'
+import { gather } from '../../core/gather/gather.js'
+import type { Memory } from '../../core/gather/memory.js'
 import { roofOf } from '../../core/gather/roof-of.js'
 import { dayMarks, type Instant, localDate } from '../../core/instant.js'
+import type { LimitsSheet } from '../../core/limits/sheet.js'
+import type { JsonObject } from '../../core/log/entry.js'
 import type { Outcome } from '../../core/outcome.js'
 import { type Outlook, outlook } from '../../core/plan/outlook.js'
+import type { RoofSeries } from '../../core/roof/series.js'
 import { firstInstantAt } from '../../core/schedule.js'
+import type { Forecast } from '../../core/weather/forecast.js'
 import { type Done, type OnSite, told } from '../context.js'
 import { type AlertSpan, alertNumbers } from '../decision/alert-numbers.js'
 import { plannedNumbers } from '../decision/planned-numbers.js'
@@ -25,9 +32,20 @@ export async function day(said: Extract<Said, { command: 'day' }>, { session, sh
     outcome,
     activities: outcomesOf(seen),
     findings: binding === null ? [] : [binding],
-    numbers: { ...plannedNumbers({ memory, settings, sheet, forecast, now }, seen), ...alertNumbers(alerts, spanOf(date, settings.zone, now)) },
+    numbers: {
+      ...plannedNumbers({ memory, settings, sheet, forecast, now }, seen),
+      ...(date === localDate(now, settings.zone) ? { deckNow: deckNow(memory, forecast, sheet, now, roof) } : {}),
+      ...alertNumbers(alerts, spanOf(date, settings.zone, now))
+    },
     papers: dayPaper({ site, settings, memory, sheet, forecast, roof, now }, seen, how)
   })
+}
+
+/** What is known of the deck and the rain at this instant: stated while that holds, else by the model. */
+function deckNow(memory: Memory, forecast: Forecast | null, sheet: LimitsSheet, now: Instant, roof: RoofSeries | null): JsonObject {
+  const sun = sunEvents(memory.settings, localDate(now, memory.settings.zone))
+  const { substrateDry, surfaceWet, rainFalling } = gather(memory, forecast, sun, sheet, now, now, roof)
+  return { wet: surfaceWet.value, raining: rainFalling.value, of: substrateDry.value === null ? 'model' : 'statement', today: true }
 }
 
 /** All of that day. */

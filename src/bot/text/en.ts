@@ -1,4 +1,5 @@
 import { alerts } from './en/alerts.js'
+import { asked } from './en/asked.js'
 import { begin } from './en/begin.js'
 import { closing } from './en/closing.js'
 import { day } from './en/day.js'
@@ -36,6 +37,7 @@ export const en: Text = {
   ...parts,
   ...posts,
   alerts,
+  asked,
   day,
   dayPicture,
   begin,

@@ -1,4 +1,5 @@
 import { alerts } from './es/alerts.js'
+import { asked } from './es/asked.js'
 import { begin } from './es/begin.js'
 import { closing } from './es/closing.js'
 import { day } from './es/day.js'
@@ -36,6 +37,7 @@ export const es: Text = {
   ...parts,
   ...posts,
   alerts,
+  asked,
   day,
   dayPicture,
   begin,

@@ -1,4 +1,5 @@
 import { alerts } from './fr/alerts.js'
+import { asked } from './fr/asked.js'
 import { begin } from './fr/begin.js'
 import { closing } from './fr/closing.js'
 import { day } from './fr/day.js'
@@ -36,6 +37,7 @@ export const fr: Text = {
   ...parts,
   ...posts,
   alerts,
+  asked,
   day,
   dayPicture,
   begin,

@@ -3,6 +3,7 @@ import type { Fix } from '../../core/fix.js'
 import type { Outcome } from '../../core/outcome.js'
 import type { ErrorCode, FindingId } from '../answer.js'
 import type { AlertWords } from './alert-words.js'
+import type { AskedWords } from './asked-words.js'
 import type { BeginWords } from './begin-words.js'
 import type { ClosingWords } from './closing-words.js'
 import type { DayPictureWords } from './day-picture-words.js'
@@ -178,6 +179,7 @@ export interface Text {
   readonly kit: KitWords
   readonly foam: FoamWords
   readonly laid: LaidWords
+  readonly asked: AskedWords
   readonly day: DayWords
   readonly run: RunWords
   readonly begin: BeginWords

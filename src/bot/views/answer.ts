@@ -1,6 +1,7 @@
 import type { Answer, Spoken } from '../answer.js'
 import { texts } from '../text/index.js'
 import { type CommandName, isCommandName } from '../text/usages.js'
+import { askedFirst } from './asked.js'
 import { roleView, startView } from './begin.js'
 import { bondView } from './bond.js'
 import { couponView } from './coupon.js'
@@ -59,6 +60,6 @@ function dayViewOf({ numbers }: Answer): View {
 /** An answer in a person's language and units: text and blocks that say the same. Pure: the same answer gives the same bytes. */
 export function speak(answer: Answer, how: How): Spoken {
   const text = texts[how.lang]
-  if (isCommandName(answer.command)) return layOut(views[answer.command](answer, how, text), how.lang)
+  if (isCommandName(answer.command)) return layOut(askedFirst(views[answer.command](answer, how, text), answer, how, text), how.lang)
   return layOut(pageOf(answer, { about: answer.command, lines: [] }, how, text), how.lang)
 }

@@ -51,7 +51,7 @@ function planned(answer: Answer, how: How, text: Text): readonly string[] {
 }
 
 /** An instant of the day that is spoken of: times of another day say which. */
-function noonOf(numbers: Numbers, now: Instant, how: How): Instant {
+export function noonOf(numbers: Numbers, now: Instant, how: How): Instant {
   const date = str(numbers, 'date') ?? ''
   return /^\d{4}-\d{2}-\d{2}$/.test(date) && dateOf(date, how) !== null ? dayMarks(date, how.zone).noon : now
 }

@@ -4,7 +4,7 @@ import { atEnd, find, rawAt } from './cursor.js'
 import { withFacts } from './facts.js'
 import { takeItems } from './items.js'
 import { matchAt } from './match.js'
-import { nearestTwo, type Plain, readPlain } from './plain/plain.js'
+import { nearestTwo, type PlainAsked, readPlain } from './plain/plain.js'
 import { atNumber } from './quantity.js'
 import { readQuestion, skipFillers } from './questions.js'
 import { Refused } from './refused.js'
@@ -67,7 +67,7 @@ function readCommand(walk: Walk, grammar: Grammar): Said {
 const plainFor: ReadonlySet<string> = new Set(['unknown-command', 'unknown-word', 'missing'])
 
 /** The plain question that a message is, where its words are not those of a command, or would be taken for free text. */
-function plainOf(text: string, reader: Reader, read: Reading): Plain | null {
+function plainOf(text: string, reader: Reader, read: Reading): PlainAsked | null {
   if (read.ok ? read.said.command !== 'punch add' || !/[?¿]/.test(text) : !plainFor.has(read.refusal.code)) return null
   const walk = startWalk(text, reader)
   skipName(walk)
@@ -84,7 +84,9 @@ export function readWords(text: string, reader: Reader): Reading {
   const plain = plainOf(text, reader, read)
   if (plain === null) return withFacts(text, read)
   const again = readCommandWords(plain.message, reader)
-  return again.ok && again.said.command === 'kit' && plain.kit !== null ? { ...again, said: { ...again.said, about: plain.kit } } : again
+  if (!again.ok) return again
+  if (again.said.command === 'kit' && plain.kit !== null) return { ...again, said: { ...again.said, about: plain.kit } }
+  return plain.asks === null ? again : { ...again, asks: plain.asks }
 }
 
 function readCommandWords(text: string, reader: Reader): Reading {

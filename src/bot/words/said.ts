@@ -4,6 +4,7 @@ import type { CouponData, FoamSign, KitData, LaidData, Peel, ReadingData, Statem
 import type { Point } from '../../core/sheets/polygon.js'
 import type { ZoneStandardName } from '../../core/sheets/zones/index.js'
 import type { Lang, PersonRole, Refusal, Understood, Units } from '../answer.js'
+import type { Asks } from '../topics.js'
 
 /** A message, wholly understood: JSON units, the shapes of the log's entries. One variant a thing a person can ask. */
 export type Said =
@@ -150,5 +151,5 @@ export interface Reader {
 }
 
 export type Reading =
-  | { readonly ok: true; readonly said: Said; readonly at: Instant | null; readonly understood: readonly Understood[] }
+  | { readonly ok: true; readonly said: Said; readonly at: Instant | null; readonly understood: readonly Understood[]; readonly asks?: Asks }
   | { readonly ok: false; readonly command: string | null; readonly refusal: Refusal }

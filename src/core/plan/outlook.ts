@@ -38,6 +38,14 @@ export interface Range {
   readonly max: number
 }
 
+/** Rain of the quarters of a day. */
+export interface RainOfDay {
+  /** The forecast tells of every quarter whether it rains; of none, where there are no quarters. */
+  readonly known: boolean
+  /** First quarter that it falls in. */
+  readonly fromAt: Instant | null
+}
+
 /** A day as the weather has it: conditions and people, no checklist. */
 export interface Outlook {
   readonly date: string
@@ -52,6 +60,9 @@ export interface Outlook {
   readonly gustKmh: Range | null
   readonly rainChancePct: Range | null
   readonly deck: DeckDay
+  /** Of the deck at its first quarter; null where nobody knows, and without quarters. */
+  readonly wetFirst: boolean | null
+  readonly rain: RainOfDay
   /** Of the substrate in the quarters that are best to spray; null where none can be sprayed, or nothing is known of it. */
   readonly sprayedC: Range | null
   /** Not before the deck is dry and sheets have relaxed on it; null where it is dry from the start, or nobody knows. */
@@ -91,9 +102,17 @@ export function outlook(
     gustKmh: rangeOf(all, 'gustKmh'),
     rainChancePct: rangeOf(all, 'rainChancePct'),
     deck,
+    wetFirst: all[0]?.facts.surfaceWet.value ?? null,
+    rain: rainOf(all),
     sprayedC: rangeOf(bestOf(all, spray.open), 'substrateC'),
     sprayFromAt
   }
+}
+
+function rainOf(all: readonly Moment[]): RainOfDay {
+  const falls = all.map(({ facts }) => facts.rainFalling.value)
+  const first = falls.indexOf(true)
+  return { known: falls.length > 0 && !falls.includes(null), fromAt: all[first]?.facts.at ?? null }
 }
 
 /** The moments of the quarters with the best outcome; none where all are no-go. */

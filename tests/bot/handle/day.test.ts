@@ -89,7 +89,11 @@ describe('/day', () => {
     const seamhand = await open(sample)
     for (const [lang, first, word] of [
       ['en', 'first spray about 18:00', '10:00–18:00 unknown and not counted: take readings. If they say go: first spray about 10:00'],
-      ['es', 'primera pasada hacia las 18:00', '10:00–18:00 sin dato y sin contar: tomar lecturas. Si dicen que se puede: primera pasada hacia las 10:00'],
+      [
+        'es',
+        'primera pasada hacia las 18:00',
+        '10:00–18:00 sin dato y sin contar: tomar lecturas. Si dicen que se puede: primera pasada hacia las 10:00'
+      ],
       ['fr', 'première passe vers 18:00', '10:00–18:00 inconnu et pas compté : prendre des mesures. Si elles disent oui : première passe vers 10:00']
     ] as const) {
       const reply = await seamhand.ask('day tomorrow', { at: '10:00', lang })

@@ -36,6 +36,8 @@ function day(spray: readonly Window[], weld: readonly Window[] = []): Outlook {
     gustKmh: null,
     rainChancePct: null,
     deck: { dryAt: null, dewFromAt: null },
+    wetFirst: null,
+    rain: { known: false, fromAt: null },
     sprayedC: null,
     sprayFromAt: null
   }

@@ -1,3 +1,4 @@
+import type { Asks } from '../../topics.js'
 import { commandLexicon } from '../command-words.js'
 import { rawAt } from '../cursor.js'
 import { fold } from '../fold.js'
@@ -6,6 +7,7 @@ import type { Walk } from '../walk.js'
 import { type Heard, hear, type Part } from './heard.js'
 import { sheetsMessage, stripMessage } from './quantities.js'
 import { type Rule, rules } from './rules.js'
+import { topicsOf } from './topics-of.js'
 
 /** What a plain question asks for: a message in the words of a command, and the kit it names, which is not logged. */
 export interface Plain {
@@ -13,17 +15,22 @@ export interface Plain {
   readonly kit: string | null
 }
 
+/** The same with what it asks of by name; null: of nothing. */
+export interface PlainAsked extends Plain {
+  readonly asks: Asks | null
+}
+
 /**
  * A plain question, read as a whole: every word of it is known, every topic belongs to one command, numbers are those the command takes, and nothing
  * stands in it that could be a fact. Null: it is none, or not clear.
  */
-export function readPlain(walk: Walk): Plain | null {
+export function readPlain(walk: Walk): PlainAsked | null {
   const heard = hear(walk)
   if (heard === null || !heard.asks) return null
   for (const rule of rules) {
     if (!fits(rule, heard)) continue
     const plain = asked(rule, heard)
-    if (plain !== null) return plain
+    if (plain !== null) return { ...plain, asks: topicsOf(heard.concepts) }
   }
   return null
 }
