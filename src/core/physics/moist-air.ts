@@ -19,9 +19,9 @@ export function viscosity(tK: number): number {
   return (2.6693e-6 * Math.sqrt(airKgKmol * tK)) / (3.617 ** 2 * omega)
 }
 
-/** Thermal conductivity, W/(m·K) (Eucken). */
-export function conductivity(tK: number): number {
-  return (airHeat + 1.25 * gasConstant) * viscosity(tK)
+/** Thermal conductivity, W/(m·K), of air of a viscosity (Eucken). */
+export function conductivityOf(viscosityPaS: number): number {
+  return (airHeat + 1.25 * gasConstant) * viscosityPaS
 }
 
 const critical = { airK: 132, waterK: 647.3, airAtm: 36.4, waterAtm: 218 } as const

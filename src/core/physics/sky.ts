@@ -3,6 +3,12 @@ import { OutOfRange, within } from './range.js'
 /** Stefan–Boltzmann constant, W/(m²·K⁴). Source: CODATA 2018. */
 export const stefanBoltzmann = 5.670374419e-8
 
+/** What a black body sends out, W/m². By squares: as a power it takes ten times as long, and a plan asks ten thousand times. */
+export function blackBodyWm2(tK: number): number {
+  const square = tK * tK
+  return stefanBoltzmann * square * square
+}
+
 /** The parabola in the dew point falls down to here, °C, and would rise again in drier air, which no sky does. */
 const driestC = (-100 * 0.56) / (2 * 0.73)
 
@@ -30,7 +36,7 @@ export function clearSkyEmissivity(dewPointC: number): number {
 export function cloudFactor(cloudPct: number): number {
   within('cloudPct', cloudPct, 0, 100)
   const n = cloudPct / 10
-  return 1 + 0.0224 * n - 0.0035 * n ** 2 + 0.00028 * n ** 3
+  return 1 + n * (0.0224 + n * (-0.0035 + n * 0.00028))
 }
 
 /** Sky from air (−90…90 °C), dew point (up to the air's) and cloud (0…100 %); never warmer than the air. */
@@ -47,5 +53,5 @@ function skyEmissivity(airC: number, dewPointC: number, cloudPct: number): numbe
 
 /** Long-wave radiation that the sky sends onto a horizontal surface, W/m²; ranges as `sky`. */
 export function skyLongWaveWm2(airC: number, dewPointC: number, cloudPct: number): number {
-  return skyEmissivity(airC, dewPointC, cloudPct) * stefanBoltzmann * (airC + 273.15) ** 4
+  return skyEmissivity(airC, dewPointC, cloudPct) * blackBodyWm2(airC + 273.15)
 }

@@ -1,6 +1,6 @@
 import { convectionWm2K } from './convection.js'
 import { within } from './range.js'
-import { skyLongWaveWm2, stefanBoltzmann } from './sky.js'
+import { blackBodyWm2, skyLongWaveWm2 } from './sky.js'
 
 /**
  * A dry horizontal surface under the open sky. Air −90…90 °C, dew point up to the air's, wind over the roof 0…300 km/h,
@@ -36,7 +36,7 @@ function gains({ airC, dewPointC, windKmh, sunWm2, cloudPct, absorptance, emissi
 export function netRadiationWm2(surfaceC: number, input: SurfaceInput): number {
   within('surfaceC', surfaceC, -110, 400)
   const { gainWm2, emissivity } = gains(input)
-  return gainWm2 - emissivity * stefanBoltzmann * (surfaceC + 273.15) ** 4
+  return gainWm2 - emissivity * blackBodyWm2(surfaceC + 273.15)
 }
 
 /**
@@ -46,14 +46,14 @@ export function netRadiationWm2(surfaceC: number, input: SurfaceInput): number {
  */
 export function surfaceC(input: SurfaceInput): number {
   const { airC, gainWm2, emissivity, hWm2K } = gains(input)
-  const long = emissivity * stefanBoltzmann
   const airK = airC + 273.15
   // The sky is never warmer than the air: at this start the balance is never positive, and from there Newton falls
   // onto the root without passing it, as the balance bends one way only. Six steps reach the last digits.
   let t = airK + (input.absorptance * input.sunWm2) / hWm2K
   for (let step = 0; step < 40; step += 1) {
-    const balance = gainWm2 - long * t ** 4 + hWm2K * (airK - t)
-    const moveK = balance / (4 * long * t ** 3 + hWm2K)
+    const sentWm2 = emissivity * blackBodyWm2(t)
+    const balance = gainWm2 - sentWm2 + hWm2K * (airK - t)
+    const moveK = balance / ((4 * sentWm2) / t + hWm2K)
     t += moveK
     if (!(Math.abs(moveK) > 1e-11)) break
   }

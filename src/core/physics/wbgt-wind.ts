@@ -1,8 +1,8 @@
 import { within } from './range.js'
 
-/** Exponents of the wind profile in built-up land by stability class A…F. */
-const exponents = { A: 0.15, B: 0.15, C: 0.2, D: 0.25, E: 0.3, F: 0.3 } as const
-type Stability = keyof typeof exponents
+/** Wind at 2 m over that at 10 m by stability class A…F: a fifth to the power of the wind profile's exponent in built-up land. */
+const shares = { A: 0.2 ** 0.15, B: 0.2 ** 0.15, C: 0.2 ** 0.2, D: 0.2 ** 0.25, E: 0.2 ** 0.3, F: 0.2 ** 0.3 } as const
+type Stability = keyof typeof shares
 
 /** Rows by wind (from m/s), columns by sun (from 925, 675, 175, 0 W/m²). */
 const byDay: readonly (readonly [number, readonly [Stability, Stability, Stability, Stability]])[] = [
@@ -32,5 +32,5 @@ export function windAt2mKmh(windKmh: number, sunWm2: number, cosZenith: number):
   within('sunWm2', sunWm2, 0, 1500)
   within('cosZenith', cosZenith, -1, 1)
   const windMs = Math.max(leastMs, windKmh / 3.6)
-  return 3.6 * windMs * 0.2 ** exponents[stability(windMs, sunWm2, cosZenith > 0)]
+  return 3.6 * windMs * shares[stability(windMs, sunWm2, cosZenith > 0)]
 }

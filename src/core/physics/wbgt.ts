@@ -1,8 +1,8 @@
-import { conductivity, density, diffusivity, evaporationHeat, prandtl, psychrometricHeat, viscosity } from './moist-air.js'
+import { conductivityOf, density, diffusivity, evaporationHeat, prandtl, psychrometricHeat, viscosity } from './moist-air.js'
 import { lowestBeamCos } from './radiation.js'
 import { above, OutOfRange, within } from './range.js'
 import { saturationWaterPa } from './saturation.js'
-import { stefanBoltzmann } from './sky.js'
+import { blackBodyWm2 } from './sky.js'
 import { windAt2mKmh } from './wbgt-wind.js'
 
 /**
@@ -101,7 +101,7 @@ function surroundings(input: WbgtInput): Surroundings {
   within('cosZenith', cosZenith, -1, 1)
   const airK = airC + 273.15
   const vapourHpa = (rhPct / 100) * saturationHpa(airK)
-  const longWm2 = 0.5 * (0.575 * vapourHpa ** 0.143 + ground.emissivity) * stefanBoltzmann * airK ** 4
+  const longWm2 = 0.5 * (0.575 * vapourHpa ** 0.143 + ground.emissivity) * blackBodyWm2(airK)
   const direct = cosZenith < lowestBeamCos ? 0 : Math.min(0.9, directFraction)
   const beamWm2 = direct === 0 ? 0 : (direct * sunWm2) / cosZenith
   if (beamWm2 > strongestBeamWm2) {
@@ -132,9 +132,10 @@ function saturationHpa(tK: number): number {
 /** Heat that a globe of `tK` gains, W/m² of its surface: sun, long-wave, convection. */
 function globeGain(tK: number, { airK, pressureHpa, windMs, globeSunWm2, longWm2 }: Surroundings): number {
   const meanK = (tK + airK) / 2
-  const reynolds = (windMs * density(meanK, pressureHpa) * globe.diameterM) / viscosity(meanK)
-  const hWm2K = ((2 + 0.6 * Math.sqrt(reynolds) * prandtlOfGlobe) * conductivity(meanK)) / globe.diameterM
-  return globeSunWm2 + globe.emissivity * (longWm2 - stefanBoltzmann * tK ** 4) - hWm2K * (tK - airK)
+  const mu = viscosity(meanK)
+  const reynolds = (windMs * density(meanK, pressureHpa) * globe.diameterM) / mu
+  const hWm2K = ((2 + 0.6 * Math.sqrt(reynolds) * prandtlOfGlobe) * conductivityOf(mu)) / globe.diameterM
+  return globeSunWm2 + globe.emissivity * (longWm2 - blackBodyWm2(tK)) - hWm2K * (tK - airK)
 }
 
 /** The same for a wet wick, with the heat that evaporation takes. */
@@ -144,11 +145,11 @@ function wickGain(tK: number, around: Surroundings): number {
   const rho = density(meanK, pressureHpa)
   const mu = viscosity(meanK)
   const reynolds = (windMs * rho * wick.diameterM) / mu
-  const hWm2K = (0.281 * reynolds ** 0.6 * prandtlOfWick * conductivity(meanK)) / wick.diameterM
+  const hWm2K = (0.281 * reynolds ** 0.6 * prandtlOfWick * conductivityOf(mu)) / wick.diameterM
   const wetHpa = saturationHpa(tK)
   const schmidt = mu / (rho * diffusivity(meanK, pressureHpa))
   const coolingK = (evaporationHeat(meanK) / psychrometricHeat) * ((wetHpa - vapourHpa) / (pressureHpa - wetHpa)) * (prandtl / schmidt) ** 0.56
-  return wickSunWm2 + wick.emissivity * (longWm2 - stefanBoltzmann * tK ** 4) - hWm2K * (tK - airK + coolingK)
+  return wickSunWm2 + wick.emissivity * (longWm2 - blackBodyWm2(tK)) - hWm2K * (tK - airK + coolingK)
 }
 
 /** Coldest wick to look at, K. */
