@@ -6,7 +6,8 @@ import type { Outcome } from '../core/outcome.js'
 import type { RuleId } from '../core/rules/index.js'
 import type { Asks } from './topics.js'
 
-export type Lang = 'en' | 'es' | 'fr'
+export const langs = ['en', 'es', 'fr'] as const
+export type Lang = (typeof langs)[number]
 export type Units = 'metric' | 'us'
 /** What a person is to a workspace. */
 export type PersonRole = 'crew' | 'supervisor' | 'inspector'

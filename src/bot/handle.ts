@@ -43,7 +43,7 @@ interface Answered {
 async function answer(ask: Ask, ports: Ports): Promise<Answered> {
   const asked = await putInPlace(ask, ports)
   const { how, sheet } = asked
-  const read = readWords(ask.text, { units: how.units, zone: how.zone, now: ask.at })
+  const read = readWords(ask.text, { units: how.units, zone: how.zone, now: ask.at, lang: how.lang })
   if (!read.ok) return bare(refused(asked, read.refusal, read.command))
   const command = commandOf(read.said)
   const no: No = async (refusal) => bare(refused(asked, { ...(await withWhoCan(refusal, ask, ports)), understood: read.understood }, command))

@@ -11,7 +11,7 @@ export async function dayRecordOf(said: Extract<Said, { command: 'day record' }>
   const date = said.date ?? localDate(session.now, session.settings.zone)
   const gathered = await gatherDay(session, sheet, beside.ports.store, date, how, said.part === 'record' ? 'record' : 'table')
   const { lines, day, anchor } = gathered
-  if (lines.length === 0 && said.date !== null) return refuse('not-found', said.date, { label: 'date' })
+  if (lines.length === 0 && said.date !== null) return refuse('not-found', said.date, { label: 'date', hint: 'noEntries' })
   return told({
     command: 'day',
     numbers: {

@@ -11,6 +11,7 @@ import { findings } from './en/findings.js'
 import { fixes } from './en/fixes.js'
 import { frame } from './en/frame.js'
 import { guide } from './en/guide.js'
+import { hints } from './en/hints.js'
 import { home } from './en/home.js'
 import { install } from './en/install.js'
 import { labels } from './en/labels.js'
@@ -56,6 +57,7 @@ export const en: Text = {
   toSay: { ...toSay, ...closing.toSay },
   usages,
   guide,
+  hints,
   home,
   install,
   run,

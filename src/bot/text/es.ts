@@ -11,6 +11,7 @@ import { findings } from './es/findings.js'
 import { fixes } from './es/fixes.js'
 import { frame } from './es/frame.js'
 import { guide } from './es/guide.js'
+import { hints } from './es/hints.js'
 import { home } from './es/home.js'
 import { install } from './es/install.js'
 import { labels } from './es/labels.js'
@@ -56,6 +57,7 @@ export const es: Text = {
   toSay: { ...toSay, ...closing.toSay },
   usages,
   guide,
+  hints,
   home,
   install,
   run,

@@ -11,6 +11,7 @@ import { findings } from './fr/findings.js'
 import { fixes } from './fr/fixes.js'
 import { frame } from './fr/frame.js'
 import { guide } from './fr/guide.js'
+import { hints } from './fr/hints.js'
 import { home } from './fr/home.js'
 import { install } from './fr/install.js'
 import { labels } from './fr/labels.js'
@@ -56,6 +57,7 @@ export const fr: Text = {
   toSay: { ...toSay, ...closing.toSay },
   usages,
   guide,
+  hints,
   home,
   install,
   run,

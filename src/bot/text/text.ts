@@ -11,6 +11,7 @@ import type { DayWords } from './day-words.js'
 import type { ExportWords } from './export-words.js'
 import type { FactWords } from './fact-words.js'
 import type { GuideWords } from './guide-words.js'
+import type { HintWords } from './hint-words.js'
 import type { HomeWords } from './home-words.js'
 import type { InstallWords } from './install-words.js'
 import type { LabelId } from './labels.js'
@@ -192,6 +193,7 @@ export interface Text {
   readonly person: PersonWords
   readonly help: HelpWords
   readonly guide: GuideWords
+  readonly hints: HintWords
   readonly home: HomeWords
   readonly record: RecordWords
   readonly refusal: RefusalWords

@@ -1,5 +1,6 @@
 import { fromIso } from '../../core/instant.js'
 import type { Refusal, Spoken, Understood } from '../answer.js'
+import { hintIds } from '../text/hint-words.js'
 import { texts } from '../text/index.js'
 import { type LabelId, labelIds } from '../text/labels.js'
 import type { Text, Wrong } from '../text/text.js'
@@ -16,6 +17,7 @@ import { layOut } from './page.js'
 import { whoAll } from './who.js'
 
 const wordMax = 60
+const offerMax = 200
 const mostUnderstood = 20
 const usageMax = 400
 const reasonMax = 300
@@ -43,7 +45,7 @@ export function speakRefusal(
   const message = refusalMessage(refusal, how)
   const people = Array.isArray(refusal.detail.people) ? (refusal.detail.people as readonly string[]) : []
   const own = refusal.code === 'no-site' && asked.terminal ? words.nameSite : words.next[refusal.code]
-  const next = people.length > 0 ? text.begin.askOne(whoAll(people)) : own
+  const next = people.length > 0 ? text.begin.askOne(whoAll(people)) : (hintOf(refusal, text) ?? own)
   const facts = factsOf(refusal)
   // What logs the fact is the next step: every command there is would only bury it.
   const told = facts.length > 0 && command === null
@@ -59,6 +61,13 @@ export function speakRefusal(
     ...example
   ]
   return { ...layOut({ head: headOf(message, facts, command, text), lines, details: [], notes: [] }, how.lang), message }
+}
+
+/** What helps with a slip of this kind; null where nothing more than the usage does. */
+function hintOf({ detail, word }: Refusal, { hints, frame }: Text): string | null {
+  const id = hintIds.find((one) => one === detail.hint)
+  const said = Array.isArray(detail.said) ? listed(detail.said as readonly string[], frame.or) : (word ?? '')
+  return id === undefined ? null : hints[id](escapeText(said, wordMax))
 }
 
 function factsOf({ detail }: Refusal): readonly FactId[] {
@@ -179,7 +188,8 @@ function understoodWords({ label, value, unit }: Understood, how: How, text: Tex
 }
 
 function nearestLine({ code, detail }: Refusal, text: Text): readonly string[] {
-  const { nearest } = detail
+  const { nearest, offer } = detail
+  if (typeof offer === 'string') return [text.refusal.nearest(escapeText(offer, offerMax))]
   const near = typeof nearest === 'string' ? [nearest] : Array.isArray(nearest) ? (nearest as readonly string[]) : []
   if (near.length === 0) return []
   const words = near.slice(0, 10).map((word) => escapeText(word, wordMax))

@@ -1,5 +1,6 @@
 import { fold } from './fold.js'
 import { matchAt } from './match.js'
+import { langOf } from './message-lang.js'
 import { Refused } from './refused.js'
 import { nearest } from './vocabulary.js'
 import type { Lexicon, Meaning, Walk } from './walk.js'
@@ -78,7 +79,7 @@ export function takeChunk(walk: Walk): string {
 
 /** The word here is not one of the command's: named, with the nearest one that is. */
 export function unknownWord(walk: Walk, raw = rawAt(walk.text, walk.pos)): Refused {
-  const [near] = nearest(raw, walk.lexicon.spelled, 2, 1)
+  const [near] = nearest(raw, walk.lexicon.spelled, 2, 1, langOf(walk))
   return new Refused('unknown-word', raw, near === undefined ? {} : { nearest: near })
 }
 

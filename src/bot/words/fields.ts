@@ -102,6 +102,8 @@ interface OtherFields {
   about: string
   /** YYYY-MM-DD. */
   date: string
+  /** ISO, 1 Monday. */
+  weekday: number
   dayPart: DayPart
 }
 

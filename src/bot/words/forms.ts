@@ -9,7 +9,7 @@ export interface Words {
 }
 
 /** Every form that a list of words stands for, with accents, as people would write them. */
-function expand(list: string): readonly string[] {
+export function formsOf(list: string): readonly string[] {
   return list
     .split(' ')
     .filter((word) => word !== '')
@@ -26,5 +26,5 @@ function expand(list: string): readonly string[] {
 }
 
 export function allForms(words: Words): readonly string[] {
-  return [...expand(words.en), ...expand(words.es), ...expand(words.fr)]
+  return [...formsOf(words.en), ...formsOf(words.es), ...formsOf(words.fr)]
 }

@@ -1,4 +1,6 @@
 import { atEnd, find, rawAt, unknownWord } from './cursor.js'
+import { fold } from './fold.js'
+import { matchAt } from './match.js'
 import { negations } from './negation.js'
 import { atNumber, takeQuantity } from './quantity.js'
 import { Refused } from './refused.js'
@@ -48,10 +50,24 @@ function takeWord(walk: Walk): boolean {
   return true
 }
 
+const lettersAt = /[\p{L}\p{M}]+(?=[-−]?\d)/uy
+/** What a digit behind the word may be a name of. */
+const namedByNumber: ReadonlySet<string> = new Set(['kit', 'lot', 'photo', 'by', 'operator'])
+
+/** `air20`, `deck18C`: a label with its number glued to it, where that is no name; false when none stands here. */
+function takeGlued(walk: Walk): boolean {
+  const raw = matchAt(lettersAt, walk.text, walk.pos)?.[0]
+  const found = raw === undefined ? undefined : walk.lexicon.index.get(fold(raw))
+  if (raw === undefined || found === undefined || namedByNumber.has(found.label)) return false
+  walk.pos += raw.length
+  found.meaning.read(walk, { raw, label: found.label })
+  return true
+}
+
 function takeItem(walk: Walk): void {
   const { numbered } = walk
   walk.numbered = null
-  if (takeTime(walk) || takeNegated(walk) || takeWord(walk) || walk.lexicon.other(walk)) return
+  if (takeTime(walk) || takeNegated(walk) || takeWord(walk) || walk.lexicon.other(walk) || takeGlued(walk)) return
   throw atNumber(walk) ? strayNumber(walk, numbered) : unknownWord(walk)
 }
 

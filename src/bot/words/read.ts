@@ -2,8 +2,10 @@ import { commandLexicon } from './command-words.js'
 import { grammars } from './commands.js'
 import { atEnd, find, rawAt } from './cursor.js'
 import { withFacts } from './facts.js'
+import { fold } from './fold.js'
 import { takeItems } from './items.js'
 import { matchAt } from './match.js'
+import { withOffer } from './offer.js'
 import { nearestTwo, type PlainAsked, readPlain } from './plain/plain.js'
 import { atNumber } from './quantity.js'
 import { readQuestion, skipFillers } from './questions.js'
@@ -41,6 +43,14 @@ function takeVoid(walk: Walk): string | null {
   return null
 }
 
+/** `air20 rh 50`: the one command that is also a label of its number. */
+function takeGluedAir(walk: Walk): string | null {
+  const glued = matchAt(/\p{L}{3,4}(?=[-−]?\d)/uy, walk.text, walk.pos)?.[0]
+  if (glued === undefined || commandLexicon.index.get(fold(glued))?.label !== 'air') return null
+  walk.pos += glued.length
+  return 'air'
+}
+
 /** The command that a message begins with, or asks for in plain words. */
 function takeCommand(walk: Walk): Grammar {
   skipName(walk)
@@ -50,7 +60,7 @@ function takeCommand(walk: Walk): Grammar {
     walk.pos = found.end
     skipFillers(walk, found.label)
   }
-  const grammar = grammars[found?.label ?? takeVoid(walk) ?? readQuestion(walk) ?? '']
+  const grammar = grammars[found?.label ?? takeVoid(walk) ?? takeGluedAir(walk) ?? readQuestion(walk) ?? '']
   if (grammar) return grammar
   throw new Refused('unknown-command', rawAt(walk.text, walk.pos), { nearest: nearestTwo(walk) })
 }
@@ -82,7 +92,11 @@ function plainOf(text: string, reader: Reader, read: Reading): PlainAsked | null
 export function readWords(text: string, reader: Reader): Reading {
   const read = readCommandWords(text, reader)
   const plain = plainOf(text, reader, read)
-  if (plain === null) return withFacts(text, read)
+  if (plain === null)
+    return withFacts(
+      text,
+      withOffer(text, read, (message) => readCommandWords(message, reader))
+    )
   const again = readCommandWords(plain.message, reader)
   if (!again.ok) return again
   if (again.said.command === 'kit' && plain.kit !== null) return { ...again, said: { ...again.said, about: plain.kit } }

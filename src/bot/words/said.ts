@@ -144,6 +144,8 @@ export interface SiteBegun {
 
 /** Who asks, as far as reading the words needs it. */
 export interface Reader {
+  /** Whose words are offered for one that is not known; absent: anybody's. */
+  readonly lang?: Lang
   readonly units: Units
   /** Zone of the site, for `@07:30`, `today` and `tomorrow`. */
   readonly zone: string

@@ -46,8 +46,19 @@ function converted(quantity: Quantity, slot: Slot, reader: Reader): number {
 export function slotValue(quantity: Quantity, slot: Slot, reader: Reader): number {
   const value = round6(converted(quantity, slot, reader))
   if (slot.whole && !Number.isInteger(value)) throw new Refused('bad-number', quantity.raw, { label: slot.label })
-  if (!(value >= slot.min && value <= slot.max) || (slot.above && value === slot.min)) {
-    throw outOfRange(slot, quantity.raw, slot.unit, slot.min, slot.max)
+  if (!within(value, slot)) {
+    const refused = outOfRange(slot, quantity.raw, slot.unit, slot.min, slot.max)
+    throw maybeFahrenheit(quantity, slot) ? new Refused(refused.code, quantity.raw, { ...refused.detail, hint: 'fahrenheit' }) : refused
   }
   return value
+}
+
+function within(value: number, slot: Slot): boolean {
+  return value >= slot.min && value <= slot.max && !(slot.above && value === slot.min)
+}
+
+/** A bare number that is no °C here, but would be a °F. */
+function maybeFahrenheit({ value, unit }: Quantity, slot: Slot): boolean {
+  const read = slot.unit === 'C' && unit === null ? convert(value, 'F', 'C') : null
+  return read !== null && within(read, slot)
 }

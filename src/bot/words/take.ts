@@ -75,7 +75,7 @@ export function date(key: 'expiresOn'): Read {
     const typed = takeChunk(walk)
     const read = readDate(typed, walk.reader)
     walk.pos = read === null ? before : walk.pos
-    if (read === null && atNumber(walk)) throw new Refused('bad-number', typed, { label: heard.label })
+    if (read === null && atNumber(walk)) throw new Refused('bad-number', typed, { label: heard.label, hint: 'date' })
     if (read === null) throw noValue(walk, heard.raw, heard.label)
     put(walk, heard, key, read)
     note(walk, heard.label, read)

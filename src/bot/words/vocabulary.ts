@@ -1,5 +1,6 @@
+import { type Lang, langs } from '../answer.js'
 import { fold } from './fold.js'
-import { allForms, type Words } from './forms.js'
+import { allForms, formsOf, type Words } from './forms.js'
 import type { Lexicon, Meaning, Vocabulary, Walk } from './walk.js'
 
 /** Makes a vocabulary ready for reading. `other` reads what is none of its words. */
@@ -8,10 +9,24 @@ export function lexiconOf(vocabulary: Vocabulary, other: (walk: Walk) => boolean
   for (const [label, meaning] of Object.entries(vocabulary)) {
     for (const word of allForms(meaning.words)) index.set(fold(word), { label, meaning })
   }
-  const words = [...new Set(Object.values(vocabulary).flatMap((meaning) => allForms(meaning.words)))]
-  const spelled = words.filter((word) => !word.includes(' ')).map((written) => ({ written, folded: fold(written) }))
+  const langsOf = langsByForm(Object.values(vocabulary).map(({ words }) => words))
+  const words = [...langsOf.keys()]
+  const spelled = words
+    .filter((word) => !word.includes(' '))
+    .map((written) => ({ written, folded: fold(written), langs: langsOf.get(written) as ReadonlySet<Lang> }))
   const heads = new Set(words.filter((word) => word.includes(' ')).map((phrase) => fold(phrase).split(' ')[0] as string))
   return { index, heads, spelled, other }
+}
+
+/** The languages that each form of the words belongs to. */
+function langsByForm(all: readonly Words[]): ReadonlyMap<string, ReadonlySet<Lang>> {
+  const langsOf = new Map<string, Set<Lang>>()
+  for (const words of all) {
+    for (const lang of langs) {
+      for (const form of formsOf(words[lang])) langsOf.set(form, (langsOf.get(form) ?? new Set()).add(lang))
+    }
+  }
+  return langsOf
 }
 
 /** A vocabulary of a closed list: a meaning for each value of it. */
@@ -48,12 +63,13 @@ function editDistance(a: string, b: string, limit: number): number {
   return Math.min(row[b.length] ?? limit + 1, limit + 1)
 }
 
-/** The words nearest to one that is not known, nearest first, within `limit` edits and half its letters. */
-export function nearest(word: string, spelled: Lexicon['spelled'], limit: number, count: number): readonly string[] {
+/** The words of a language, or of any (null), nearest to one that is not known, nearest first, within `limit` edits and half its letters. */
+export function nearest(word: string, spelled: Lexicon['spelled'], limit: number, count: number, lang: Lang | null): readonly string[] {
   const folded = fold(word)
   if (folded.length > 30) return []
   const reach = Math.min(limit, Math.floor(folded.length / 2))
   return spelled
+    .filter(({ langs }) => lang === null || langs.has(lang))
     .map((candidate) => ({ written: candidate.written, edits: editDistance(folded, candidate.folded, reach) }))
     .filter(({ edits }) => edits <= reach)
     .sort((a, b) => a.edits - b.edits)

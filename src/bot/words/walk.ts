@@ -1,5 +1,5 @@
 import type { Instant } from '../../core/instant.js'
-import type { Understood } from '../answer.js'
+import type { Lang, Understood } from '../answer.js'
 import type { Fields } from './fields.js'
 import type { Words } from './forms.js'
 import { Refused } from './refused.js'
@@ -42,8 +42,8 @@ export interface Lexicon {
   readonly index: ReadonlyMap<string, { readonly label: string; readonly meaning: Meaning }>
   /** First words of the phrases in it. */
   readonly heads: ReadonlySet<string>
-  /** Single words as written and folded, for the nearest one. */
-  readonly spelled: readonly { readonly written: string; readonly folded: string }[]
+  /** Single words as written and folded, and whose they are, for the nearest one. */
+  readonly spelled: readonly { readonly written: string; readonly folded: string; readonly langs: ReadonlySet<Lang> }[]
   /** Reads what is no word of the vocabulary (a bare number, a name); false when it is none of these either. */
   readonly other: (walk: Walk) => boolean
 }

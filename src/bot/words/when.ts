@@ -17,11 +17,14 @@ export function isDate(text: string): boolean {
   return year >= 1 && days !== undefined && day >= 1 && day <= days
 }
 
-/** HH:MM of a clock, two digits each; null when it is none. */
+/** HH:MM of a clock, two digits each, of `7:30`, `7am`, `5:30pm`, `7h` and `7h30`; null when it is none. */
 export function clockTime(text: string): string | null {
-  const match = /^(\d{1,2}):(\d{2})$/.exec(text)
-  if (!match || Number(match[1]) > 23 || Number(match[2]) > 59) return null
-  return `${(match[1] as string).padStart(2, '0')}:${match[2]}`
+  const match = /^(\d{1,2})(?::(\d{2}))?([ap]\.?m\.?)?$/i.exec(text) ?? /^(\d{1,2})h(\d{2})?$/i.exec(text)
+  const [, typed = '', minute = '00', half = ''] = match ?? []
+  if (!match || Number(minute) > 59 || /^\d+$/.test(text)) return null
+  if (half !== '' && !(Number(typed) >= 1 && Number(typed) <= 12)) return null
+  const hour = half === '' ? Number(typed) : (Number(typed) % 12) + (/^p/i.test(half) ? 12 : 0)
+  return hour > 23 ? null : `${String(hour).padStart(2, '0')}:${minute}`
 }
 
 /** Today's instant of a site time; in the hour that comes twice the later one that is not ahead. Null in the hour that is skipped. */
@@ -66,9 +69,40 @@ const days: Readonly<Record<string, number>> = {
   demain: 1
 }
 
+const numericAt = /^(\d{1,4})[/.-](\d{1,2})[/.-](\d{1,4})$/
+
+/** Whether digits parted as in a date stand here, of whatever order. */
+export function looksLikeDate(text: string): boolean {
+  return numericAt.test(text)
+}
+
+/**
+ * YYYY-MM-DD of `31/12/2026`, `12/31/2026`, `31.12.2026`, `2026/12/31`. One that may be two days, `05/06/2026`, is refused with both; a
+ * year of two digits is none.
+ */
+function numericDate(text: string): string | null {
+  const [, first = '', second = '', third = ''] = numericAt.exec(text) ?? []
+  const iso = (year: string, month: string, day: string) => `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`
+  if (first.length === 4) return [iso(first, second, third)].find(isDate) ?? null
+  if (third.length !== 4) return null
+  const [dayFirst, monthFirst] = [iso(third, second, first), iso(third, first, second)]
+  const days = [...new Set([dayFirst, monthFirst])].filter(isDate)
+  if (days.length > 1) throw new Refused('bad-number', text, { label: 'date', hint: 'eitherDate', said: days })
+  return days[0] ?? null
+}
+
 /** YYYY-MM-DD of a date as typed, yesterday, today and tomorrow in the site's zone; null when it is none. */
 export function readDate(text: string, reader: Reader): string | null {
   const offset = Object.hasOwn(days, fold(text)) ? days[fold(text)] : undefined
   if (offset !== undefined) return DateTime.fromSeconds(reader.now, { zone: reader.zone }).plus({ days: offset }).toFormat('yyyy-MM-dd')
-  return isDate(text) ? text : null
+  return isDate(text) ? text : numericDate(text)
+}
+
+/**
+ * The day of a weekday's name (1 Monday … 7 Sunday), today included: the coming one, or the last one. YYYY-MM-DD in the site's zone.
+ */
+export function weekdayDate(weekday: number, which: 'coming' | 'last', reader: Reader): string {
+  const today = DateTime.fromSeconds(reader.now, { zone: reader.zone })
+  const ahead = (weekday - today.weekday + 7) % 7
+  return today.plus({ days: which === 'coming' || ahead === 0 ? ahead : ahead - 7 }).toFormat('yyyy-MM-dd')
 }

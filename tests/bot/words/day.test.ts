@@ -32,7 +32,7 @@ describe('day', () => {
     ['day record csv', 'duplicate', 'csv'],
     ['day start 2026-05-04', 'inconsistent', '2026-05-04'],
     ['day 2026-02-30', 'bad-number', '2026-02-30'],
-    ['day 04/05/2026', 'unknown-word', '04'],
+    ['day 04/05/2026', 'bad-number', '04/05/2026'],
     ['day today 2026-05-05', 'duplicate', '2026-05-05']
   ])('%s is refused: %s', (text, code, word) => {
     expect(refused(text)).toMatchObject({ code, word })

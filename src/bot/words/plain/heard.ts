@@ -3,6 +3,7 @@ import { nameNotUnit } from '../names.js'
 import { numberStartsAt } from '../number.js'
 import { takeQuantity } from '../quantity.js'
 import { Refused } from '../refused.js'
+import { readUnit } from '../unit.js'
 import type { Walk } from '../walk.js'
 import { type Concept, conceptOf, longest, partsOf } from './concepts.js'
 
@@ -25,7 +26,7 @@ export type Part =
 const skipAt = /[\s,;:!?¡¿…«»."“”()'’‘–-]+/uy
 const wordAt = /[\p{L}\p{M}]+/uy
 const namedAt = /[A-Za-z]{1,10}\d{1,4}(?![\p{L}\p{N}])/uy
-const timesAt = /[x×](\d{1,4})(?![\p{L}\p{N}.,])/iuy
+const timesAt = /[x×]\s{0,2}(\d{1,4})(?![\p{L}\p{N}]|[.,]\d)/iuy
 /** A list that is asked for by its name: `lista de pendientes`. */
 const listAt = /[\s«¡]*list[ae]?(?!\p{L})/iuy
 const openers: ReadonlySet<Concept> = new Set(['aux', 'can', 'what', 'when', 'howLong', 'howMuch', 'show'])
@@ -64,7 +65,10 @@ function piecesOf(walk: Walk): readonly Piece[] | null {
 function pieceAt(walk: Walk, pos: number): { readonly pieces: readonly Piece[]; readonly end: number } | null {
   const { text } = walk
   const times = matchAt(timesAt, text, pos)
-  if (times) return { pieces: [{ kind: 'number', raw: times[1] as string, unit: null, times: true }], end: pos + times[0].length }
+  if (times) {
+    const { unit, end } = readUnit(text, pos + times[0].length)
+    return { pieces: [{ kind: 'number', raw: times[1] as string, unit, times: true }], end }
+  }
   const named = matchAt(namedAt, text, pos)?.[0]
   const name = named === undefined ? null : nameNotUnit(named)
   if (named !== undefined && name !== null) return { pieces: [{ kind: 'name', name }], end: pos + named.length }

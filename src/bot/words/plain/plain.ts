@@ -2,6 +2,7 @@ import type { Asks } from '../../topics.js'
 import { commandLexicon } from '../command-words.js'
 import { rawAt } from '../cursor.js'
 import { fold } from '../fold.js'
+import { langOf } from '../message-lang.js'
 import { nearest } from '../vocabulary.js'
 import type { Walk } from '../walk.js'
 import { type Heard, hear, type Part } from './heard.js'
@@ -81,8 +82,9 @@ export function nearestTwo(walk: Walk): readonly string[] {
   const topics = byTopic.filter(({ score }) => score > 0).sort((a, b) => b.score - a.score)
   const said = topics.map(({ command }) => command)
   const typed = heard?.unknown[0] ?? rawAt(walk.text, walk.pos)
-  const slip = nearest(typed, commandLexicon.spelled, 1, 1)
-  const spelled = nearest(typed, commandLexicon.spelled, 3, commandLexicon.spelled.length)
+  const lang = langOf(walk)
+  const slip = nearest(typed, commandLexicon.spelled, 1, 1, lang)
+  const spelled = nearest(typed, commandLexicon.spelled, 3, commandLexicon.spelled.length, lang)
   const near = heard !== null && heard.words > 2 ? [...slip, ...said, ...spelled] : [...spelled, ...said]
   const byCommand = new Map<string, string>()
   for (const word of [...near, 'spray', 'help']) {

@@ -22,7 +22,7 @@ function stripWord(parts: readonly Part[], at: number): string | null {
   const { raw, unit, times } = parts[at] as NumberPart
   const before = beside(parts, at, -1)
   const after = beside(parts, at, 1)
-  if (times) return `x${raw}`
+  if (times) return unit === null ? `x${raw}` : null
   if (unit === null && after !== null && counted.has(after)) return /^\d{1,4}$/.test(raw) ? `x${raw}` : null
   if (unit === null && before === 'gap') return `gap ${raw}`
   if (smallUnits.has(unit) && (before === 'gap' || after === 'gap')) return `gap ${raw}`
@@ -52,5 +52,5 @@ export function sheetsMessage({ parts }: Heard): string | null {
   if (numbers.length !== 2 || first === undefined || second === undefined) return null
   const ofSize = [first.unit, second.unit].every((unit) => unit === null || lengthUnits.has(unit))
   if (!ofSize || first.times) return null
-  return `sheets ${first.raw} x ${second.raw}`
+  return `sheets ${first.raw} x ${second.raw}${second.times && second.unit !== null ? ` ${second.unit}` : ''}`
 }

@@ -58,7 +58,7 @@ export const kit = {
   kit: { words: kitWords, read: readKit },
   iso: { words: { en: 'iso', es: 'iso', fr: 'iso' }, read: number(slots.iso, 'isoC') },
   resin: { words: { en: 'resin', es: 'resina', fr: 'résine' }, read: number(slots.resin, 'resinC') },
-  exp: { words: { en: 'exp expiry expires', es: 'caduca caducidad', fr: 'expire expiration' }, read: date('expiresOn') },
+  exp: { words: { en: 'exp expiry expires', es: 'caduca caducidad vence vencimiento', fr: 'expire expiration' }, read: date('expiresOn') },
   mixed: { words: { en: 'mixed', es: 'mezclad(o,a,os,as)', fr: 'mélangé(,e,s,es)' }, read: flag({ mixed: true }), negated: negated({ mixed: false }) }
 } satisfies Vocabulary
 

@@ -54,7 +54,10 @@ function refusedSetting(walk: Walk, before: number, heard: Heard, key: string, t
   walk.pos = before
   const none = noValue(walk, heard.raw, key)
   if (none.code === 'missing') return none
-  return new Refused(code === 'bad-number' && /\p{Nd}/u.test(typed) ? 'bad-number' : 'unknown-word', typed, { label: key })
+  return new Refused(code === 'bad-number' && /\p{Nd}/u.test(typed) ? 'bad-number' : 'unknown-word', typed, {
+    label: key,
+    ...(code === 'bad-number' ? { hint: 'clock' } : {})
+  })
 }
 
 /** One value; after a comma at its end the next one belongs to it too: `evening, morning`. */

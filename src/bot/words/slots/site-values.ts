@@ -31,6 +31,11 @@ export function readPosts(typed: string): readonly string[] | undefined {
   return ['evening', 'morning', 'watch', 'wrap-up'].filter((kind) => chosen.some((one) => one === kind))
 }
 
+/** Of the days of a week by their names, without their numbers. */
+export function readWeekday(typed: string): number | null {
+  return /\d/.test(typed) ? null : (weekdays.get(fold(typed).replace(/\.$/, '')) ?? null)
+}
+
 function span(typed: string): readonly number[] | undefined {
   const [from, to, more] = typed.split(/[-–]/).map((one) => weekdays.get(fold(one)))
   if (from === undefined || more !== undefined) return undefined

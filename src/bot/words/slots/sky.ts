@@ -21,7 +21,7 @@ function readRain(walk: Walk, heard: Heard): void {
 export const sky = {
   rain: { words: { en: 'rain', es: 'lluvia(,s)', fr: 'pluie(,s)' }, read: readRain, negated: negated({ rainFalling: false }) },
   thunder: {
-    words: { en: 'thunder', es: 'trueno(,s) tormenta', fr: 'tonnerre(,s) orage(,s)' },
+    words: { en: 'thunder', es: 'trueno(,s) tormenta(,s)', fr: "tonnerre(,s) orage(,s) d'orage(,s)" },
     read: flag({ thunder: true }),
     negated: negated({ thunder: false })
   }

@@ -72,5 +72,5 @@ export const substrate = {
   failed: { words: failedWords, read: onlyAfter('moisture') },
   rolled: { words: { en: 'rolled', es: 'enrollad(o,a,os,as)', fr: 'enroulé(,e,s,es)' }, read: sheetState('rolled') },
   unrolled: { words: { en: 'unrolled', es: 'desenrollad(o,a,os,as)', fr: 'déroulé(,e,s,es)' }, read: sheetState('unrolled') },
-  relaxed: { words: { en: 'relaxed', es: 'reposad(o,a,os,as)', fr: 'détendu(,e,s,es)' }, read: sheetState('relaxed') }
+  relaxed: { words: { en: 'relaxed', es: 'reposad(o,a,os,as) relajad(o,a,os,as)', fr: 'détendu(,e,s,es)' }, read: sheetState('relaxed') }
 } satisfies Vocabulary

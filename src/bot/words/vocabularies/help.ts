@@ -11,7 +11,7 @@ function other(walk: Walk): boolean {
   if (walk.text[walk.pos] === '/') walk.pos += 1
   const found = find(walk, commandLexicon)
   const raw = rawAt(walk.text, walk.pos)
-  if (!found) throw new Refused('unknown-command', raw, { nearest: nearest(raw, commandLexicon.spelled, 3, 2) })
+  if (!found) throw new Refused('unknown-command', raw, { nearest: nearest(raw, commandLexicon.spelled, 3, 2, walk.reader.lang ?? null) })
   walk.pos = found.end
   put(walk, { raw: found.raw, label: 'command' }, 'about', found.label)
   note(walk, 'command', found.label)

@@ -39,7 +39,7 @@ function left(walk: Walk, heard: Heard): void {
 
 export const kitVocabulary: Vocabulary = {
   ...kitSlots,
-  box: { words: { en: 'box warm_box', es: 'caja caja_caliente', fr: 'caisse caisson caisson_chauffant' }, read: place('box') },
+  box: { words: { en: 'box warm_box', es: 'caja caja_caliente', fr: 'caisse caisson caisson_chauffant boîte' }, read: place('box') },
   store: { words: { en: 'store', es: 'almacén', fr: 'dépôt' }, read: place('store') },
   deck: { words: { en: 'deck', es: 'cubierta', fr: 'toiture' }, read: place('deck') },
   lot: { words: lotWords, read: readLot },

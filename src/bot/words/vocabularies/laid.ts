@@ -20,7 +20,7 @@ function readKit(walk: Walk, heard: Heard): void {
 
 export const laidVocabulary: Vocabulary = {
   sheets: { words: sheetsWords, read: number(slots.sheets, 'sheets') },
-  course: { words: { en: 'course', es: 'hilera fila', fr: 'rang lé' }, read: number(slots.course, 'course') },
+  course: { words: { en: 'course', es: 'hilera fila hilada', fr: 'rang lé' }, read: number(slots.course, 'course') },
   kit: { words: kitWords, read: readKit },
   robot: { words: robotWords, read: number(slots.robot, 'robotM') },
   hand: { words: handWords, read: number(slots.hand, 'handM') }

@@ -56,7 +56,7 @@ function step(one: Exclude<Fields['step'], undefined>): Meaning['read'] {
 }
 
 export const probeVocabulary: Vocabulary = {
-  course: { words: { en: 'course', es: 'hilera fila', fr: 'rang lé' }, read: number(slots.course, 'course') },
+  course: { words: { en: 'course', es: 'hilera fila hilada', fr: 'rang lé' }, read: number(slots.course, 'course') },
   lap: { words: lapWords, read: on('lap') },
   end: {
     words: { en: 'end end_joint', es: 'junta junta_a_tope junta_a_testa extremo testero', fr: "about d'about joint_d'about bout" },

@@ -1,38 +1,65 @@
 import { round6 } from '../../../core/units.js'
-import { atEnd, find, takeChunk, unknownWord } from '../cursor.js'
+import { atEnd, find, rawAt, takeChunk, unknownWord } from '../cursor.js'
 import { type Fields, picked } from '../fields.js'
 import { matchAt } from '../match.js'
+import { readPlaceAt } from '../place.js'
 import { missing, Refused } from '../refused.js'
 import type { Said } from '../said.js'
+import { siteNameAt, siteNameOf } from '../site-name.js'
 import { setting, speech } from '../slots/settings.js'
 import { readChannel, readDays, readHours, readId, readPosts, readTime, readZone } from '../slots/site-values.js'
 import { flag } from '../take.js'
 import { lexiconOf } from '../vocabulary.js'
 import { type Grammar, type Heard, note, put, type Vocabulary, type Walk } from '../walk.js'
 
-const degrees = '[-−]?\\d{1,3}(?:\\.\\d{1,10})?'
-const placeAt = new RegExp(`(${degrees})(?:\\s{0,3},\\s{0,3}|\\s{1,3})(${degrees})(?!\\d|[.,]\\d|[\\p{L}°])`, 'uy')
-
-/** LAT,LON in decimal degrees, north and east positive. */
+/** LAT,LON in degrees, north and east positive, or with compass letters. */
 function readPlace(walk: Walk, heard: Heard): void {
-  if (atEnd(walk)) throw new Refused('missing', heard.raw, { label: 'at' })
-  const match = matchAt(placeAt, walk.text, walk.pos)
-  if (!match) throw new Refused(/[\d+−-]/.test(walk.text[walk.pos] ?? '') ? 'bad-number' : 'missing', heard.raw, { label: 'at' })
-  const [lat, lon] = [match[1], match[2]].map((part) => round6(Number((part as string).replace('−', '-')))) as [number, number]
-  if (!(Math.abs(lat) <= 90)) throw new Refused('out-of-range', match[1] as string, { label: 'latitude', min: -90, max: 90, unit: '°' })
-  if (!(Math.abs(lon) <= 180)) throw new Refused('out-of-range', match[2] as string, { label: 'longitude', min: -180, max: 180, unit: '°' })
-  walk.pos += match[0].length
+  if (atEnd(walk)) throw new Refused('missing', heard.raw, { label: 'at', hint: 'place' })
+  const place = readPlaceAt(walk.text, walk.pos)
+  if (place === null) throw noPlace(walk, heard)
+  const [lat, lon] = [round6(place.lat), round6(place.lon)]
+  if (!(Math.abs(lat) <= 90)) throw new Refused('out-of-range', place.typed.lat, { label: 'latitude', min: -90, max: 90, unit: '°' })
+  if (!(Math.abs(lon) <= 180)) throw new Refused('out-of-range', place.typed.lon, { label: 'longitude', min: -180, max: 180, unit: '°' })
+  walk.pos = place.end
   put(walk, heard, 'lat', lat)
   put(walk, heard, 'lon', lon)
   note(walk, 'at', `${lat},${lon}`)
 }
 
+/** What was typed is named, and how coordinates are written. A town is no place: nothing here knows where it lies. */
+function noPlace(walk: Walk, heard: Heard): Refused {
+  if (find(walk, walk.lexicon)) return new Refused('missing', heard.raw, { label: 'at', hint: 'place' })
+  const typed = rawAt(walk.text, walk.pos)
+  const number = /[\d+−-]/.test(walk.text[walk.pos] ?? '')
+  return new Refused(number ? 'bad-number' : 'unknown-word', number ? (matchAt(/[^\s,;]+/y, walk.text, walk.pos)?.[0] ?? typed) : typed, {
+    label: 'at',
+    hint: 'place'
+  })
+}
+
+/** The words from here to the next one that is known: a name of several words. */
+function freeWords(walk: Walk): string {
+  const start = walk.pos
+  let end = start
+  for (let count = 0; count < 8 && !atEnd(walk) && walk.text[walk.pos] !== '@' && !find(walk, walk.lexicon); count += 1) {
+    takeChunk(walk)
+    end = walk.pos
+  }
+  walk.pos = start
+  return walk.text.slice(start, end).trim()
+}
+
+/** Takes the name of a site. `North Roof 2` and `Dach_2` are refused with the name that they could be. */
 export function takeSiteName(walk: Walk): void {
   const before = walk.pos
   const name = takeChunk(walk)
-  if (!/^[a-z0-9][a-z0-9-]{0,39}$/i.test(name)) {
+  const behind = atEnd(walk) || /^\d+\s*[x×]/i.test(walk.text.slice(walk.pos, walk.pos + 12)) ? '' : freeWords(walk)
+  if (!siteNameAt.test(name) || behind !== '') {
     walk.pos = before
-    throw unknownWord(walk, name || undefined)
+    const typed = freeWords(walk) || name
+    const offer = siteNameOf(typed)
+    if (offer === null) throw unknownWord(walk, name || undefined)
+    throw new Refused('unknown-word', typed, { label: 'site', hint: 'siteName', nearest: offer })
   }
   put(walk, { raw: name, label: 'site' }, 'siteName', name.toLowerCase())
   note(walk, 'site', name.toLowerCase())

@@ -1,6 +1,7 @@
 import type { WelderData } from '../../../core/log/data.js'
 import { atEnd } from '../cursor.js'
 import { type Fields, picked } from '../fields.js'
+import { matchAt } from '../match.js'
 import { takeName } from '../names.js'
 import { atNumber, takeQuantity } from '../quantity.js'
 import { missing, Refused } from '../refused.js'
@@ -97,9 +98,19 @@ function covered(run: readonly Quantity[]): readonly Quantity[] {
   return all
 }
 
+const andAt = /\s*(?:and|y|e|et|&|\+)\s+(?=\d)/iy
+
+/** Over `and` between two numbers: 20, 21 and 22. */
+function overAnd(walk: Walk): void {
+  walk.pos += matchAt(andAt, walk.text, walk.pos)?.[0].length ?? 0
+}
+
 function takeWidths(walk: Walk): void {
   const run: Quantity[] = []
-  while (!atEnd(walk) && atNumber(walk)) run.push(takeQuantity(walk))
+  while (!atEnd(walk) && atNumber(walk)) {
+    run.push(takeQuantity(walk))
+    overAnd(walk)
+  }
   const widths = covered(run).map((quantity) => slotValue(quantity, slots.width, walk.reader))
   walk.fields.widthsMm = [...(walk.fields.widthsMm ?? []), ...widths]
   for (const width of widths) note(walk, 'width', width, 'mm')
