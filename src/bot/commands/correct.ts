@@ -2,10 +2,11 @@ import { fromIso, localDate } from '../../core/instant.js'
 import { type Entry, entryId, type JsonObject, parseEntryId } from '../../core/log/entry.js'
 import { touches } from '../../core/log/subjects.js'
 import { type Beside, type Done, type OnSite, refuse, told } from '../context.js'
+import { withRatio } from '../decision/log-facts.js'
 import { toJsonObject } from '../json.js'
 import type { Kept } from '../ports.js'
 import { readWords } from '../words/read.js'
-import type { Said } from '../words/said.js'
+import type { KitSaid, Said } from '../words/said.js'
 
 /** Which command's words an entry of each type is corrected in; of the others, undo and a new entry tell more. */
 const commandFor: Partial<Readonly<Record<Entry['type'], string>>> = { reading: 'spray', statement: 'spray', kit: 'kit', laid: 'laid' }
@@ -61,16 +62,21 @@ async function dataNow({ entry }: Kept, { session }: OnSite): Promise<JsonObject
 
 /** The members that were said, where the entry has them all; null otherwise. */
 function changeOf(said: Said, { type, data }: Entry): JsonObject | null {
-  const change = toJsonObject(membersOf(said, type))
+  const change = toJsonObject(membersOf(said, type, 'offRatio' in data))
   const keys = Object.keys(change)
   return keys.length > 0 && keys.every((key) => key in data) ? change : null
 }
 
-function membersOf(said: Said, type: Entry['type']): object {
+function membersOf(said: Said, type: Entry['type'], ratio: boolean): object {
   if (said.command === 'spray') {
     const empty = Object.keys(type === 'reading' ? said.statement : said.reading).length === 0 && said.kit === null
     return empty ? (type === 'reading' ? said.reading : said.statement) : {}
   }
-  if (said.command === 'kit') return said.kit?.name == null ? (said.kit?.data ?? {}) : {}
+  if (said.command === 'kit') return said.kit?.name == null ? kitMembers(said.kit?.data ?? {}, ratio) : {}
   return said.command === 'laid' ? said.laid : {}
+}
+
+/** An entry of an earlier version says nothing of the ratio, and its correction neither. */
+function kitMembers(data: KitSaid['data'], ratio: boolean): object {
+  return ratio ? withRatio(data) : data
 }

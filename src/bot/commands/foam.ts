@@ -1,6 +1,6 @@
 import type { Finding } from '../../core/finding.js'
 import { openTimeS as plainOpenTimeS } from '../../core/kits/open-time.js'
-import { judgeTestSpray } from '../../core/kits/test-spray.js'
+import { anyOpenTime, judgeTestSpray } from '../../core/kits/test-spray.js'
 import type { KitData } from '../../core/log/data.js'
 import { emptySite } from '../../core/log/states/site.js'
 import { type Done, type OnSite, refuse, told } from '../context.js'
@@ -17,7 +17,8 @@ export async function foam(said: Extract<Said, { command: 'foam' }>, on: OnSite,
   const { facts } = await factsNow({ ...on, session: session.asOf(at) })
   const substrateC = facts.substrateC.value
   const sheetS = substrateC === null ? null : plainOpenTimeS(substrateC, sheet.foam.openTime)
-  const verdict = judgeTestSpray(said.signs, said.gelS, sheetS)
+  const range = sheetS === null ? anyOpenTime(sheet.foam.openTime) : { fastestS: sheetS, slowestS: sheetS }
+  const verdict = judgeTestSpray(said.signs, said.gelS, range)
   const test: NonNullable<KitData['foam']> = {
     signs: said.signs,
     verdict,
@@ -30,7 +31,13 @@ export async function foam(said: Extract<Said, { command: 'foam' }>, on: OnSite,
     command: 'foam',
     outcome: finding.outcome,
     findings: [finding],
-    numbers: { openTimeS: said.gelS ?? sheetS, scale: said.gelS === null || sheetS === null ? null : said.gelS / sheetS, verdict, kit: name }
+    numbers: {
+      openTimeS: said.gelS ?? sheetS,
+      scale: said.gelS === null || sheetS === null ? null : said.gelS / sheetS,
+      verdict,
+      kit: name,
+      measured: said.gelS !== null
+    }
   })
 }
 

@@ -1,6 +1,6 @@
 import { decide } from '../../core/decide.js'
 import { offRatio } from '../../core/kits/yield.js'
-import { emptyKit, type KitState } from '../../core/log/states/kit.js'
+import { areaOf, emptyKit, isOffRatio, type KitState } from '../../core/log/states/kit.js'
 import { emptySite } from '../../core/log/states/site.js'
 import { worst } from '../../core/outcome.js'
 import { type Done, type OnSite, refuse, told } from '../context.js'
@@ -11,9 +11,9 @@ import { iso } from '../json.js'
 import { firstKit } from '../session/remember.js'
 import type { Said } from '../words/said.js'
 
-const judged: ReadonlySet<string> = new Set(['kit-temperature', 'adhesive-date'])
+const judged: readonly string[] = ['kit-temperature', 'adhesive-date']
 
-/** Logs what was said of a kit and shows all of them; judged by its temperature and its date. */
+/** Logs what was said of a kit and shows all of them; judged by its temperature and its date, and by its ratio where that is off. */
 export async function kit(said: Extract<Said, { command: 'kit' }>, on: OnSite, at: number): Promise<Done> {
   const { session } = on
   if (said.kit !== null) await logKit(on, said.kit, at)
@@ -22,9 +22,10 @@ export async function kit(said: Extract<Said, { command: 'kit' }>, on: OnSite, a
   if (said.about !== undefined && (await session.state(`kit:${name}`)) === null) return refuse('not-found', name, { label: 'kit' })
   const { facts } = await factsNow(on)
   // The facts are those of the kit at work; another one is shown, not judged.
-  const findings = name === current ? decide('spray', facts, on.sheet).findings.filter(({ rule }) => judged.has(rule)) : []
   const { isoC, resinC } = name === current ? facts.kit : { isoC: { value: null }, resinC: { value: null } }
   const state = (await session.state(`kit:${name}`)) ?? emptyKit(name)
+  const rules = isOffRatio(state) ? [...judged, 'start-up'] : judged
+  const findings = name === current ? decide('spray', facts, on.sheet).findings.filter(({ rule }) => rules.includes(rule)) : []
   const { settings, now } = session
   const learned = ((await session.state('site')) ?? emptySite).learned ?? null
   const all = await allKits(on)
@@ -70,10 +71,11 @@ function shownKit(kit: KitState) {
     expiresOn: kit.expiresOn?.value ?? null,
     place: kit.place?.value ?? null,
     lot: kit.lot,
-    usedM2: kit.usedM2,
+    usedM2: areaOf(kit),
     empty: kit.empty,
     isoLeftPct: kit.left?.value.isoPct ?? null,
     resinLeftPct: kit.left?.value.resinPct ?? null,
-    offRatio: kit.left === undefined ? null : offRatio(kit.left.value)
+    offRatio: kit.left === undefined ? null : offRatio(kit.left.value),
+    stopped: isOffRatio(kit)
   }
 }

@@ -2,12 +2,14 @@ import { localDate, toIso } from '../../core/instant.js'
 import { type EmptiedKit, meanYield, yieldsBy } from '../../core/kits/yield.js'
 import type { LaidData } from '../../core/log/data.js'
 import { emptyDay } from '../../core/log/states/day.js'
+import { areaOf } from '../../core/log/states/kit.js'
 import { emptySite } from '../../core/log/states/site.js'
 import type { WelderState } from '../../core/log/states/welder.js'
 import { clearance } from '../../core/welds/clearance.js'
 import { metresByWelder } from '../../core/welds/metres.js'
 import { type Done, type OnSite, told } from '../context.js'
 import { aroundNow, everyWelder, welderOf } from '../decision/welder-numbers.js'
+import { iso } from '../json.js'
 import { firstKit } from '../session/remember.js'
 import { statesOf } from '../session/states.js'
 import type { Said } from '../words/said.js'
@@ -16,6 +18,7 @@ import type { Said } from '../words/said.js'
 export async function laid({ laid: said }: Extract<Said, { command: 'laid' }>, on: OnSite, at: number): Promise<Done> {
   const { session, sheet } = on
   const kit = said.kit ?? ((await session.state('site')) ?? emptySite).kit ?? firstKit
+  const emptiedAt = (await session.state(`kit:${kit}`))?.emptiedAt ?? null
   const day = localDate(at, session.settings.zone)
   const names = [...metresByWelder(said).keys()]
   const before = await Promise.all(names.map((name) => welderOf(session, name)))
@@ -33,6 +36,8 @@ export async function laid({ laid: said }: Extract<Said, { command: 'laid' }>, o
       robotM: today.robotM,
       handM: today.handM,
       kit,
+      kitAssumed: said.kit === undefined,
+      kitEmptiedAt: iso(emptiedAt),
       yieldM2PerKit,
       planM2PerKit,
       driftPct: yieldM2PerKit === null ? null : drift(yieldM2PerKit),
@@ -68,7 +73,8 @@ async function holdNumbers({ session }: OnSite, before: readonly WelderState[]) 
 
 /** Of a kit still in use nobody knows what is left. */
 async function emptiedKits({ session }: OnSite): Promise<readonly EmptiedKit[]> {
-  return (await statesOf(session.view, 'kit')).flatMap(({ emptiedAt, usedM2, lot }) =>
-    emptiedAt !== undefined && usedM2 > 0 ? [{ usedM2, lot, emptiedAt }] : []
-  )
+  return (await statesOf(session.view, 'kit')).flatMap((kit) => {
+    const { emptiedAt, lot } = kit
+    return emptiedAt !== undefined && areaOf(kit) > 0 ? [{ usedM2: areaOf(kit), lot, emptiedAt }] : []
+  })
 }

@@ -1,5 +1,6 @@
 import { localDate } from '../../core/instant.js'
-import type { ReadingData, StatementData } from '../../core/log/data.js'
+import { offRatio } from '../../core/kits/yield.js'
+import type { KitData, ReadingData, StatementData } from '../../core/log/data.js'
 import { emptySite } from '../../core/log/states/site.js'
 import type { OnSite } from '../context.js'
 import { firstKit } from '../session/remember.js'
@@ -17,7 +18,14 @@ export async function logFacts({ session }: OnSite, reading: ReadingData, statem
 export async function logKit(on: OnSite, kit: KitSaid, at: number): Promise<string> {
   const { session } = on
   const name = kit.name ?? ((await session.state('site')) ?? emptySite).kit ?? firstKit
-  const learned = await learnedBy(on, `kit:${name}`, kit.data, at)
-  await session.log('kit', `kit:${name}`, learned === null ? kit.data : { ...kit.data, learned }, at)
+  const data = withRatio(kit.data)
+  const learned = await learnedBy(on, `kit:${name}`, data, at)
+  await session.log('kit', `kit:${name}`, learned === null ? data : { ...data, learned }, at)
   return name
+}
+
+/** What is left of both parts says whether they were sprayed in their ratio. */
+export function withRatio<T extends Omit<KitData, 'foam'>>(data: T): T {
+  const { isoLeftPct: isoPct, resinLeftPct: resinPct } = data
+  return isoPct === undefined || resinPct === undefined ? data : { ...data, offRatio: offRatio({ isoPct, resinPct }) }
 }

@@ -15,8 +15,9 @@ export function kitNow(on: PostOn, how: How, text: Text): readonly string[] {
   const { readyAt, likelyAt } = timesOfKit(kit, { settings, sheet, forecast, boxC: null, learned, now })
   if (readyAt === null || readyAt <= now) return []
   const parts = [
-    text.kit.ready(clock(readyAt, now, how)),
-    ...(likelyAt === null || likelyAt >= readyAt ? [] : [text.warming.likely(clock(likelyAt, now, how))]),
+    likelyAt === null || likelyAt >= readyAt
+      ? text.kit.ready(clock(readyAt, now, how))
+      : text.warming.likely(clock(likelyAt, now, how), clock(readyAt, now, how)),
     ...(learned === null ? [] : [text.warming.learned(numeral(learned.mixing, 1, how), learned.pairs)])
   ]
   return [`${text.kit.name(escapeText(kit.name, 40))}${text.frame.colon}${parts.join(' · ')}`]

@@ -70,7 +70,8 @@ export interface LaidWords {
   welded(robot: string, hand: string): string
   yield(real: string, plan: string | null): string
   readonly noPlan: string
-  drift(amount: string): string
+  /** Thin: more m² a kit than planned. */
+  drift(amount: string, thin: boolean): string
 }
 
 export interface SiteWords {

@@ -19,14 +19,14 @@ export function kitView(answer: Answer, how: How, text: Text): Page {
   const { kit } = text
   const kits = rows(numbers, 'kits')
   const name = str(numbers, 'kit')
+  const [own, others] = [kits.filter((each) => str(each, 'name') === name), kits.filter((each) => str(each, 'name') !== name)]
   const when = (key: string) => clockOf(str(numbers, key), at, how)
   const [ready, likely, cold, startBy] = [when('readyAt'), when('likelyAt'), when('coldAt'), when('startBy')]
   const lines = [
-    ...kits.flatMap((each) => unevenLine(each, text, how)),
+    ...own.flatMap((each) => unevenLine(each, text, how)),
     ...partsLine(numbers, how, text),
-    ...kits.filter((each) => str(each, 'name') === name && flag(each, 'offRatio') === false).flatMap((each) => leftOf(each, text, how)),
-    ...(ready === null ? [] : [kit.ready(ready)]),
-    ...(ready === null || likely === null || likely === ready ? [] : [text.warming.likely(likely)]),
+    ...own.filter((each) => flag(each, 'stopped') !== true).flatMap((each) => leftOf(each, text, how)),
+    ...(ready === null ? [] : [likely === null || likely === ready ? kit.ready(ready) : text.warming.likely(likely, ready)]),
     ...learnedLine(numbers, how, text),
     ...(startBy === null ? [] : [kit.startBy(startBy)]),
     ...(cold === null ? [] : [kit.cold(cold)])
@@ -34,7 +34,25 @@ export function kitView(answer: Answer, how: How, text: Text): Page {
   const list = kits.slice(0, mostKits).map((each) => kitLine(each, answer, how, text))
   const more = kits.length > mostKits ? [text.frame.more(kits.length - mostKits)] : []
   const details = kits.length === 0 ? [kit.none] : [...list, ...more]
-  return pageOf(answer, { about: name === null ? text.labels.kit : kit.name(escapeText(name, 40)), lines, details }, how, text)
+  const [one] = own
+  const about = one === undefined || name === null ? text.labels.kit : kit.name(escapeText(name, 40))
+  const page =
+    one !== undefined && flag(one, 'empty') === true && flag(one, 'stopped') !== true
+      ? pageOf(
+          { ...answer, outcome: null, findings: [] },
+          { about: `${about}${text.frame.colon}${kit.empty}`, lines: emptyLines(one, text, how), details },
+          how,
+          text
+        )
+      : pageOf(answer, { about, lines, details }, how, text)
+  // What is wrong with another kit comes after what was asked.
+  return { ...page, lines: [...page.lines, ...others.flatMap((each) => unevenLine(each, text, how))] }
+}
+
+/** Nothing is to be read of a kit that is empty. */
+function emptyLines(one: Readonly<Record<string, Json>>, { yields }: Text, how: How): readonly string[] {
+  const used = num(one, 'usedM2')
+  return [...(used === null || used === 0 ? [] : [yields.used(amount(used, 'm2', how))]), yields.next]
 }
 
 function learnedLine(numbers: Answer['numbers'], how: How, { warming }: Text): readonly string[] {
@@ -76,10 +94,10 @@ function leftOf(one: Readonly<Record<string, Json>>, { yields }: Text, how: How)
   return iso === null || resin === null ? [] : [yields.left(amount(iso, '%', how), amount(resin, '%', how))]
 }
 
-/** First of all: what was sprayed of such a kit may not hold. */
+/** What was sprayed of such a kit may not hold. */
 function unevenLine(one: Readonly<Record<string, Json>>, { yields }: Text, how: How): readonly string[] {
   const [iso, resin] = [num(one, 'isoLeftPct'), num(one, 'resinLeftPct')]
-  if (flag(one, 'offRatio') !== true || flag(one, 'empty') === true || iso === null || resin === null) return []
+  if (flag(one, 'stopped') !== true || iso === null || resin === null) return []
   return [yields.uneven(escapeText(str(one, 'name') ?? '?', 40), amount(iso, '%', how), amount(resin, '%', how))]
 }
 

@@ -2,12 +2,12 @@ import type { Json } from '../../core/log/entry.js'
 import type { Answer } from '../answer.js'
 import type { Text } from '../text/text.js'
 import { amount } from './amount.js'
-import { dateOf } from './clock.js'
+import { clockOf, dateOf } from './clock.js'
 import { escapeText } from './escape.js'
 import { heldLines } from './holding.js'
 import type { How } from './how.js'
 import type { Page } from './page.js'
-import { num, rows, str } from './read.js'
+import { flag, num, rows, str } from './read.js'
 import { pageOf } from './view.js'
 
 /** A yield this far off the plan is named with its usual causes. */
@@ -24,10 +24,18 @@ export function laidView(answer: Answer, how: How, text: Text): Page {
   const lines = [
     ...(robot === null || hand === null ? [] : [laid.welded(robot, hand)]),
     real === null ? laid.noPlan : laid.yield(real, plan),
-    ...(driftPct === null || !(Math.abs(driftPct) > driftPctFrom) ? [] : [laid.drift(amount(driftPct, '%', how))]),
+    ...(driftPct === null || !(Math.abs(driftPct) > driftPctFrom) ? [] : [laid.drift(amount(Math.abs(driftPct), '%', how), driftPct > 0)]),
+    ...kitLines(answer, how, text),
     ...heldLines(answer, how, text)
   ]
   return pageOf(answer, { about: area === null ? text.activities.lay : laid.area(area), lines, details: yieldLines(answer, how, text) }, how, text)
+}
+
+/** Which kit the area was put down to, where nobody said; and that it was said to be empty. */
+function kitLines({ numbers, at }: Answer, how: How, { yields }: Text): readonly string[] {
+  const name = escapeText(str(numbers, 'kit') ?? '?', 40)
+  const emptied = clockOf(str(numbers, 'kitEmptiedAt'), at, how)
+  return [...(flag(numbers, 'kitAssumed') === true ? [yields.assumed(name)] : []), ...(emptied === null ? [] : [yields.wasEmpty(name, emptied)])]
 }
 
 const mostLots = 12
@@ -37,7 +45,7 @@ const mostDays = 7
 function yieldLines({ numbers }: Answer, how: How, { yields }: Text): readonly string[] {
   const line = (row: Readonly<Record<string, Json>>, said: (name: string, real: string, kits: number) => string, name: string) => {
     const [real, kits, driftPct] = [num(row, 'm2PerKit') ?? 0, num(row, 'kits') ?? 0, num(row, 'driftPct') ?? 0]
-    const off = Math.abs(driftPct) > driftPctFrom ? ` · ${yields.off(amount(driftPct, '%', how))}` : ''
+    const off = Math.abs(driftPct) > driftPctFrom ? ` · ${yields.off(amount(Math.abs(driftPct), '%', how), driftPct > 0)}` : ''
     return `${said(name, amount(real, 'm2', how), kits)}${off}`
   }
   const name = (row: Readonly<Record<string, Json>>) => str(row, 'name') ?? '?'

@@ -3,7 +3,7 @@ import { certain, type Fact, missing } from '../fact.js'
 import type { Facts } from '../facts.js'
 import { type Instant, localDate } from '../instant.js'
 import type { LimitsSheet } from '../limits/sheet.js'
-import type { PartReading } from '../log/states/kit.js'
+import { isOffRatio, type PartReading } from '../log/states/kit.js'
 import type { Noted } from '../log/states/noted.js'
 import { voltageDrop } from '../welds/voltage.js'
 import { inForce, isInForce } from './in-force.js'
@@ -69,12 +69,18 @@ function gatherChecklist(memory: Memory, sheet: LimitsSheet, now: Instant, today
       tight: always(saidToday(memory, 'tight')),
       purged: always(saidToday(memory, 'purged')),
       nozzle: always(saidToday(memory, 'nozzle')),
-      tested: always(saidToday(memory, 'tested'))
+      // A kit that emptied unevenly stays so over night.
+      tested: testedOf(memory)
     },
     ...power(memory, sheet),
     laidAt,
     thumbTest: laidAt !== null && thumb !== undefined && thumb.at >= laidAt
   }
+}
+
+function testedOf(memory: Memory): Fact<boolean> {
+  const { kit } = memory
+  return isOffRatio(kit) && kit.left !== undefined ? certain(false, kit.left.at, 'statement') : always(saidToday(memory, 'tested'))
 }
 
 /** What was said, however long ago. */

@@ -64,6 +64,8 @@ export interface KitData {
   /** Left of each part, % of full. */
   readonly isoLeftPct?: number
   readonly resinLeftPct?: number
+  /** Told with what is left: by it the parts emptied unevenly. Entries of earlier versions lack it, and stop nothing. */
+  readonly offRatio?: boolean
   /** The mixing factor that this reading and those before it say, of all kits of the site. */
   readonly learned?: LearnedMixing
   /** A test spray. */
@@ -71,7 +73,7 @@ export interface KitData {
 }
 
 export type FoamSign = 'dark' | 'brittle' | 'soft' | 'tacky' | 'streaks' | 'even' | 'flat'
-export type FoamVerdict = 'good' | 'iso-rich' | 'resin-rich' | 'cold' | 'stop'
+export type FoamVerdict = 'good' | 'iso-rich' | 'resin-rich' | 'cold' | 'fast' | 'stop'
 
 export type Peel = 'film' | 'parted' | 'scorched' | 'glossy' | 'uneven' | 'wrinkled'
 export type CouponCause = 'cold' | 'hot' | 'uneven' | 'narrow'

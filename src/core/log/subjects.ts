@@ -17,7 +17,7 @@ function besides({ type, data, subject }: Pick<Entry, 'type' | 'data' | 'subject
     case 'statement':
       return 'compatibility' in data || 'deckMoisturePassed' in data ? ['site'] : []
     case 'kit':
-      return 'foam' in data ? ['site', today] : ['site']
+      return 'foam' in data || 'offRatio' in data ? ['site', today] : ['site']
     case 'coupon':
     case 'welder':
       return [today]

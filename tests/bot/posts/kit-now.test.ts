@@ -33,7 +33,7 @@ function on(c: number | null, learned: { readonly mixing: number; readonly pairs
 describe('the kit of the morning', () => {
   test('while it warms: ready for certain and likely, and from how many readings', () => {
     const [line] = kitNow(on(15, { mixing: 7.25, pairs: 4 }), metric, texts.en)
-    expect(line).toMatch(/^.*K7: .*\d\d:\d\d.* · likely ready already about \d\d:\d\d · mixing factor 7.3, learned from 4 pairs of readings$/)
+    expect(line).toMatch(/^.*K7: .*ready by \d\d:\d\d at the latest, likely about \d\d:\d\d · mixing factor 7.3, learned from 4 pairs of readings$/)
     expect(kitNow(on(15, null), metric, texts.en)[0]).not.toContain('learned')
   })
 

@@ -55,7 +55,7 @@ describe('a time of another day in a line', () => {
       posts.around(at),
       posts.still.fireUntil(at),
       decision.changes(at),
-      warming.likely(at)
+      warming.likely(at, at)
     ]
     for (const line of lines) {
       expect(line).toMatch(lang === 'es' ? /(el|del) mar 5 may a las 08:10/ : /(le|au|du) mar\. 5 mai à 08:10/)

@@ -7,6 +7,17 @@ import { statesAnew } from './0005-states-anew.js'
 import { told } from './0006-told.js'
 import { kitsEmptied } from './0007-kits-emptied.js'
 import { alertsAndTurns } from './0008-alerts.js'
+import { testsRejected } from './0009-tests-rejected.js'
 
 /** In order; only ever added to. */
-export const migrations: readonly Migration[] = [first, installations, entriesByDay, outboxInTurn, statesAnew, told, kitsEmptied, alertsAndTurns]
+export const migrations: readonly Migration[] = [
+  first,
+  installations,
+  entriesByDay,
+  outboxInTurn,
+  statesAnew,
+  told,
+  kitsEmptied,
+  alertsAndTurns,
+  testsRejected
+]

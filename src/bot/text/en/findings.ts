@@ -78,7 +78,7 @@ export const findings: Readonly<Record<Exclude<FindingId, ClosingCheck>, Finding
       go: 'start-up done',
       caution: 'start-up hardly done',
       unknown: 'start-up: not all stated',
-      'no-go': 'start-up failed: leak, not purged or test bad'
+      'no-go': 'start-up failed: leak, not purged, test bad or off ratio'
     }
   },
   coupon: {

@@ -64,7 +64,7 @@ export const fixes: Readonly<Record<Exclude<Fix, ClosingFix>, string>> = {
   'tighten:hoses': 'tighten the hoses, look for leaks',
   'purge:kit': 'purge both parts to waste',
   'fit:nozzle': 'fit a nozzle',
-  'test:spray': 'make a test spray',
+  'test:spray': 'make a test spray and log it: foam 45 s even',
   'weld:coupon': 'weld a coupon',
   'cut:back': 'cut back farther until two pieces are good',
   'shorten:lead': 'shorter or thicker lead, or measure at the tool',

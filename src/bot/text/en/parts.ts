@@ -87,7 +87,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     name: (kit) => `kit ${kit}`,
     iso: 'iso',
     resin: 'resin',
-    parts: (shell, mean, core) => `shell ${shell} · mean ${mean} · core ${core}`,
+    parts: (shell, mean, core) => `estimate: shell ${shell} · mean ${mean} · core ${core}`,
     ready: (at) => `ready about ${at}`,
     cold: (at) => `too cold on the deck about ${at}`,
     startBy: (at) => `into the warm box by ${at}`,
@@ -104,6 +104,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
       'iso-rich': 'iso-rich: dark or brittle',
       'resin-rich': 'resin-rich: soft or tacky',
       cold: 'cold: slow, flat',
+      fast: 'no good test: gelled far too fast. Check seconds, kit temperature and ratio, spray again',
       stop: 'stop: streaks or off ratio'
     },
     openTime: (amount) => `open time ${amount}`,
@@ -114,7 +115,10 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     welded: (robot, hand) => `welded: robot ${robot}, hand ${hand}`,
     yield: (real, plan) => `${real} per kit${plan === null ? '' : `, plan ${plan}`}`,
     noPlan: 'no yield per kit yet',
-    drift: (amount) => `${amount} off the plan: check ratio, spray pattern, overlap of runs, kit temperature`
+    drift: (amount, thin) =>
+      thin
+        ? `${amount} more per kit than planned: too thin. Check spray pattern, ratio, spacing of runs, kit temperature`
+        : `${amount} less per kit than planned: too thick, or foam lost. Check spray pattern, ratio, overlap of runs, kit temperature`
   },
   site: {
     title: (name) => `site ${name}`,

@@ -53,6 +53,7 @@ export const members: RecordWords['members'] = {
   usedM2: 'laid with it',
   empty: 'empty',
   isoLeftPct: 'iso left',
+  offRatio: 'off ratio',
   resinLeftPct: 'resin left',
   foam: 'test spray',
   gelS: 'gelled after',

@@ -89,7 +89,7 @@ export const findings: Readonly<Record<Exclude<FindingId, ClosingCheck>, Finding
       go: 'arranque hecho',
       caution: 'arranque a medias',
       unknown: 'arranque: falta declarar',
-      'no-go': 'arranque fallido: fuga, sin purgar o prueba mala'
+      'no-go': 'arranque fallido: fuga, sin purgar, prueba mala o fuera de proporción'
     }
   },
   coupon: {

@@ -64,7 +64,7 @@ export const fixes: Readonly<Record<Exclude<Fix, ClosingFix>, string>> = {
   'tighten:hoses': 'apretar las mangueras, buscar fugas',
   'purge:kit': 'purgar las dos partes al desecho',
   'fit:nozzle': 'poner una boquilla',
-  'test:spray': 'hacer una prueba de espuma',
+  'test:spray': 'hacer una prueba de espuma y registrarla: espuma 45 s parejo',
   'weld:coupon': 'soldar una probeta',
   'cut:back': 'cortar más atrás hasta dos testigos buenos',
   'shorten:lead': 'cable más corto o más grueso, o medir en la herramienta',

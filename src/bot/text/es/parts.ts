@@ -89,7 +89,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     name: (kit) => `juego ${kit}`,
     iso: 'iso',
     resin: 'resina',
-    parts: (shell, mean, core) => `pared ${shell} · media ${mean} · centro ${core}`,
+    parts: (shell, mean, core) => `estimación: pared ${shell} · media ${mean} · centro ${core}`,
     ready: (at) => `listo hacia ${theTime(at)}`,
     cold: (at) => `demasiado frío en la cubierta hacia ${theTime(at)}`,
     startBy: (at) => `a la caja caliente antes ${ofTheTime(at)}`,
@@ -106,6 +106,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
       'iso-rich': 'exceso de iso: oscura o quebradiza',
       'resin-rich': 'exceso de resina: blanda o pegajosa',
       cold: 'fría: lenta, sin subir',
+      fast: 'prueba no válida: gelificó demasiado rápido. Revisar los segundos, la temperatura y la proporción del juego, repetir',
       stop: 'parar: vetas o mala proporción'
     },
     openTime: (amount) => `tiempo abierto ${amount}`,
@@ -116,7 +117,10 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     welded: (robot, hand) => `soldado: robot ${robot}, a mano ${hand}`,
     yield: (real, plan) => `${real} por juego${plan === null ? '' : `, previsto ${plan}`}`,
     noPlan: 'sin rendimiento por juego todavía',
-    drift: (amount) => `${amount} de diferencia con lo previsto: revisar proporción, abanico, traslape de pasadas, temperatura del juego`
+    drift: (amount, thin) =>
+      thin
+        ? `${amount} más por juego de lo previsto: capa fina. Revisar abanico, proporción, separación de pasadas, temperatura del juego`
+        : `${amount} menos por juego de lo previsto: capa gruesa o espuma perdida. Revisar abanico, proporción, traslape de pasadas, temperatura del juego`
   },
   site: {
     title: (name) => `obra ${name}`,

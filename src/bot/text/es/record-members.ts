@@ -53,6 +53,7 @@ export const members: RecordWords['members'] = {
   usedM2: 'colocado con él',
   empty: 'vacío',
   isoLeftPct: 'queda de iso',
+  offRatio: 'fuera de proporción',
   resinLeftPct: 'queda de resina',
   foam: 'rociado de prueba',
   gelS: 'gelificó en',

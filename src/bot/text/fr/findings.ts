@@ -99,7 +99,7 @@ export const findings: Readonly<Record<Exclude<FindingId, ClosingCheck>, Finding
       go: 'démarrage fait',
       caution: 'démarrage à moitié fait',
       unknown: 'démarrage : tout n’est pas déclaré',
-      'no-go': 'démarrage raté : fuite, pas purgé ou essai mauvais'
+      'no-go': 'démarrage raté : fuite, pas purgé, essai mauvais ou hors dosage'
     }
   },
   coupon: {

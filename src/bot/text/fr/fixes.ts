@@ -64,7 +64,7 @@ export const fixes: Readonly<Record<Exclude<Fix, ClosingFix>, string>> = {
   'tighten:hoses': 'serrer les tuyaux, chercher les fuites',
   'purge:kit': 'purger les deux composants dans un rebut',
   'fit:nozzle': 'poser une buse',
-  'test:spray': 'faire un essai de mousse',
+  'test:spray': 'faire un essai de mousse et le noter : mousse 45 s régulier',
   'weld:coupon': 'souder une éprouvette',
   'cut:back': 'découper plus loin jusqu’à deux prélèvements bons',
   'shorten:lead': 'rallonge plus courte ou plus grosse, ou mesurer à l’outil',

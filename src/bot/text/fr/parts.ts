@@ -89,7 +89,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     name: (kit) => `trousse ${kit}`,
     iso: 'iso',
     resin: 'résine',
-    parts: (shell, mean, core) => `paroi ${shell} · moyenne ${mean} · cœur ${core}`,
+    parts: (shell, mean, core) => `estimation : paroi ${shell} · moyenne ${mean} · cœur ${core}`,
     ready: (at) => `prête vers ${theTime(at)}`,
     cold: (at) => `trop froide sur le toit vers ${theTime(at)}`,
     startBy: (at) => `au caisson chauffant avant ${theTime(at)}`,
@@ -106,6 +106,7 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
       'iso-rich': 'trop d’iso : foncée ou cassante',
       'resin-rich': 'trop de résine : molle ou collante',
       cold: 'froide : lente, sans montée',
+      fast: 'essai non valable : prise bien trop rapide. Vérifier les secondes, la température et le rapport, refaire un essai',
       stop: 'arrêter : stries ou mauvais rapport'
     },
     openTime: (amount) => `temps ouvert ${amount}`,
@@ -116,7 +117,10 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     welded: (robot, hand) => `soudé : robot ${robot}, à la main ${hand}`,
     yield: (real, plan) => `${real} par trousse${plan === null ? '' : `, prévu ${plan}`}`,
     noPlan: 'pas encore de rendement par trousse',
-    drift: (amount) => `${amount} d’écart au prévu : vérifier rapport, jet, recouvrement des passes, température de la trousse`
+    drift: (amount, thin) =>
+      thin
+        ? `${amount} de plus par trousse que prévu : couche mince. Vérifier jet, rapport, espacement des passes, température de la trousse`
+        : `${amount} de moins par trousse que prévu : couche épaisse ou mousse perdue. Vérifier jet, rapport, recouvrement des passes, température de la trousse`
   },
   site: {
     title: (name) => `chantier ${name}`,

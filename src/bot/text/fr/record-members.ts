@@ -53,6 +53,7 @@ export const members: RecordWords['members'] = {
   usedM2: 'posé avec',
   empty: 'vide',
   isoLeftPct: 'reste d’iso',
+  offRatio: 'hors dosage',
   resinLeftPct: 'reste de résine',
   foam: 'pulvérisation d’essai',
   gelS: 'gel après',

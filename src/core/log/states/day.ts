@@ -1,6 +1,7 @@
 import type { Instant } from '../../instant.js'
+import { offRatio } from '../../kits/yield.js'
 import { metresByWelder, weldedM } from '../../welds/metres.js'
-import type { CouponData, FoamVerdict, LaidData, ReadingData, StatementData, WelderData } from '../data.js'
+import type { CouponData, FoamVerdict, KitData, LaidData, ReadingData, StatementData, WelderData } from '../data.js'
 import { type Closing, emptyClosing, stepClosing } from './closing.js'
 import { type Extremes, markExtremes } from './extremes.js'
 import { type Noted, noteAll, type Step } from './noted.js'
@@ -22,6 +23,8 @@ export interface DayState {
   readonly thunderHeardAt: Instant | null
   readonly welders: Readonly<Record<string, { readonly off: boolean }>>
   readonly laidAt: Instant | null
+  /** A test spray was bad, or a kit emptied unevenly: only a good test spray or a new start-up takes it back. Absent while none was. */
+  readonly rejected?: { readonly at: Instant; readonly seq: number }
   readonly areaM2: number
   readonly robotM: number
   readonly handM: number
@@ -79,7 +82,7 @@ function stepWork(state: DayState, step: Step): DayState {
     case 'statement':
       return stepStatement(state, step)
     case 'kit':
-      return stepFoam(state, step)
+      return stepFoam(stepRatio(state, step), step)
     case 'coupon':
       return (step.data as unknown as CouponData).cut ? state : inUse(state, welderOf(step), true)
     case 'welder':
@@ -107,25 +110,45 @@ function stepEvent(state: DayState, name: string, { event, couponAt }: WelderDat
 
 function stepStatement(state: DayState, step: Step): DayState {
   const said = step.data as StatementData
-  const before: Latest = said.start ? withoutStartUp(state.latest) : state.latest
+  const begun = said.start ? begin(state) : state
   return {
-    ...state,
-    latest: noteAll(before, step, keys),
+    ...begun,
+    latest: noteAll(begun.latest, begun.rejected !== undefined && said.tested === true ? without(step, 'tested') : step, keys),
     rainFellAt: said.rainFalling === true ? step.at : state.rainFellAt,
     rainOverFellAt: said.rainFalling === false ? state.rainFellAt : (state.rainOverFellAt ?? null),
     thunderHeardAt: said.thunder === true ? step.at : state.thunderHeardAt
   }
 }
 
-function withoutStartUp(latest: Latest): Latest {
-  return Object.fromEntries(Object.entries(latest).filter(([key]) => !(startUpKeys as readonly string[]).includes(key)))
+/** A new start-up: nothing stated of an earlier one counts, good or bad. */
+function begin({ rejected: _earlier, ...state }: DayState): DayState {
+  const latest = Object.fromEntries(Object.entries(state.latest).filter(([key]) => !(startUpKeys as readonly string[]).includes(key)))
+  return { ...state, latest }
+}
+
+/** The word alone does not unsay what a test spray showed. */
+function without(step: Step, key: string): Step {
+  return { ...step, data: Object.fromEntries(Object.entries(step.data).filter(([name]) => name !== key)) }
 }
 
 /** A good test spray states the last step of the start-up; any other verdict takes it back. */
 function stepFoam(state: DayState, step: Step): DayState {
   const foam = step.data.foam as { verdict: FoamVerdict } | undefined
   if (foam === undefined) return state
-  return { ...state, latest: { ...state.latest, tested: { value: foam.verdict === 'good', at: step.at, seq: step.seq } } }
+  if (foam.verdict !== 'good') return reject(state, step)
+  const { rejected: _over, ...rest } = state
+  return { ...rest, latest: { ...state.latest, tested: { value: true, at: step.at, seq: step.seq } } }
+}
+
+/** Parts that emptied unevenly were sprayed off ratio: the test spray of before says nothing any more. */
+function stepRatio(state: DayState, step: Step): DayState {
+  const { offRatio: told, isoLeftPct: isoPct, resinLeftPct: resinPct } = step.data as KitData
+  if (told === undefined || isoPct === undefined || resinPct === undefined || !offRatio({ isoPct, resinPct })) return state
+  return reject(state, step)
+}
+
+function reject(state: DayState, { at, seq }: Step): DayState {
+  return { ...state, rejected: { at, seq }, latest: { ...state.latest, tested: { value: false, at, seq } } }
 }
 
 /** A welder that welded is in use, unless it was said to be off. */

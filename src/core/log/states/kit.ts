@@ -1,5 +1,5 @@
 import type { Instant } from '../../instant.js'
-import type { PartsLeft } from '../../kits/yield.js'
+import { offRatio, type PartsLeft } from '../../kits/yield.js'
 import type { KitData, Place } from '../data.js'
 import type { Noted, Step } from './noted.js'
 
@@ -18,7 +18,10 @@ export interface KitState {
   readonly place: Noted<Place> | null
   readonly placeC: number | null
   readonly lot: string | null
+  /** Said of it and laid with it, added up. */
   readonly usedM2: number
+  /** Of these, laid with it; absent while nothing was. */
+  readonly laidM2?: number
   readonly empty: boolean
   /** Absent while it is not. */
   readonly emptiedAt?: Instant
@@ -45,7 +48,7 @@ export function emptyKit(name: string): KitState {
 }
 
 export function stepKit(state: KitState, step: Step): KitState {
-  if (step.type === 'laid') return { ...state, usedM2: state.usedM2 + Number(step.data.areaM2) }
+  if (step.type === 'laid') return stepLaid(state, Number(step.data.areaM2))
   const said = step.data as KitData
   const note = <T>(value: T | undefined, before: Noted<T> | null): Noted<T> | null =>
     value === undefined ? before : { value, at: step.at, seq: step.seq }
@@ -69,6 +72,22 @@ export function stepKit(state: KitState, step: Step): KitState {
     ...(said.empty === true && state.emptiedAt === undefined ? { emptiedAt: step.at } : {}),
     ...leftOf(said, step)
   }
+}
+
+function stepLaid(state: KitState, areaM2: number): KitState {
+  return { ...state, usedM2: state.usedM2 + areaM2, laidM2: (state.laidM2 ?? 0) + areaM2 }
+}
+
+/** m² it went for: what was said of it and what was laid with it tell of the same area, so that the larger holds, not both. */
+export function areaOf({ usedM2, laidM2 = 0 }: Pick<KitState, 'usedM2' | 'laidM2'>): number {
+  return Math.max(laidM2, usedM2 - laidM2)
+}
+
+/** Its parts emptied unevenly, and no test spray since was good. */
+export function isOffRatio({ left, foam }: Pick<KitState, 'left' | 'foam'>): boolean {
+  if (left === undefined || !offRatio(left.value)) return false
+  const retested = foam?.value.verdict === 'good' && (foam.at > left.at || (foam.at === left.at && foam.seq > left.seq))
+  return !retested
 }
 
 function leftOf({ isoLeftPct, resinLeftPct }: KitData, { at, seq }: Step): Pick<KitState, 'left'> {
