@@ -46,7 +46,7 @@ export function kitView(answer: Answer, how: How, text: Text): Page {
         )
       : pageOf(answer, { about, lines, details }, how, text)
   // What is wrong with another kit comes after what was asked.
-  return { ...page, lines: [...page.lines, ...others.flatMap((each) => unevenLine(each, text, how))] }
+  return { ...page, lines: [...page.lines, ...others.filter((each) => flag(each, 'empty') !== true).flatMap((each) => unevenLine(each, text, how))] }
 }
 
 /** Nothing is to be read of a kit that is empty. */
