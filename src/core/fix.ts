@@ -11,6 +11,7 @@ const closingFixes = [
   'state:rolled',
   'watch:fire',
   'state:fire',
+  'state:heat',
   'mend:detail',
   'state:detail',
   'mend:punch'

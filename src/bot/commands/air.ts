@@ -1,4 +1,5 @@
 import { dayMarks, localDate } from '../../core/instant.js'
+import { bondNumbers } from '../closing/bond-numbers.js'
 import { type Done, type OnSite, told } from '../context.js'
 import { alertNumbers } from '../decision/alert-numbers.js'
 import { decideOnSite } from '../decision/decide-on-site.js'
@@ -15,6 +16,10 @@ export async function air(said: Extract<Said, { command: 'air' }>, on: OnSite, a
   return told({
     command: 'air',
     ...decided,
-    numbers: { ...conditionNumbers(facts, memory.kit, on.sheet), ...alertNumbers(on.alerts, { now, from: now, to: midnight }) }
+    numbers: {
+      ...conditionNumbers(facts, memory.kit, on.sheet),
+      ...alertNumbers(on.alerts, { now, from: now, to: midnight }),
+      ...bondNumbers(memory)
+    }
   })
 }

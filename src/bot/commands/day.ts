@@ -11,6 +11,7 @@ import { type Outlook, outlook } from '../../core/plan/outlook.js'
 import type { RoofSeries } from '../../core/roof/series.js'
 import { firstInstantAt } from '../../core/schedule.js'
 import type { Forecast } from '../../core/weather/forecast.js'
+import { bondNumbers } from '../closing/bond-numbers.js'
 import { type Done, type OnSite, told } from '../context.js'
 import { type AlertSpan, alertNumbers } from '../decision/alert-numbers.js'
 import { plannedNumbers } from '../decision/planned-numbers.js'
@@ -35,7 +36,8 @@ export async function day(said: Extract<Said, { command: 'day' }>, { session, sh
     numbers: {
       ...plannedNumbers({ memory, settings, sheet, forecast, now }, seen),
       ...(date === localDate(now, settings.zone) ? { deckNow: deckNow(memory, forecast, sheet, now, roof) } : {}),
-      ...alertNumbers(alerts, spanOf(date, settings.zone, now))
+      ...alertNumbers(alerts, spanOf(date, settings.zone, now)),
+      ...bondNumbers(memory)
     },
     papers: dayPaper({ site, settings, memory, sheet, forecast, roof, now }, seen, how)
   })

@@ -1,5 +1,7 @@
 import { type FireWatch, fireWatch } from '../../core/closing/fire-watch.js'
+import type { Fix } from '../../core/fix.js'
 import { localDate } from '../../core/instant.js'
+import type { Outcome } from '../../core/outcome.js'
 import { check } from '../closing/check.js'
 import { dayToClose } from '../closing/day-to-close.js'
 import { type Done, type OnSite, refuse, told } from '../context.js'
@@ -17,20 +19,24 @@ export async function fire({ fire: said }: Extract<Said, { command: 'fire' }>, o
   }
   if (Object.keys(said).length > 0) await session.log('note', `day:${localDate(at, session.settings.zone)}`, { fire: said }, at)
   const { state, heatAt, until, leftMin, watchMin, by } = await watchAt(on, at)
-  const outcome = state === 'running' ? 'no-go' : state === 'unsigned' ? 'unknown' : 'go'
+  const outcome = outcomes[state]
   return told({
     command: 'fire',
     outcome,
-    findings: [{ ...check('fire-watch', outcome, fixOf(state), at), activity: 'weld' }],
+    findings: [{ ...check('fire-watch', outcome, fixes[state], at), activity: 'weld' }],
     numbers: { state, heatAt: iso(heatAt), untilAt: iso(until), leftMin, watchMin, by }
   })
 }
+
+/** That nothing of heat is logged does not say that there was none. */
+const outcomes = { none: 'unknown', running: 'no-go', unsigned: 'unknown', done: 'go' } as const satisfies Record<FireWatch['state'], Outcome>
 
 async function watchAt({ session }: OnSite, at: number): Promise<FireWatch> {
   const { yesterday, today, welders } = await dayToClose(session, at)
   return fireWatch([yesterday, today], welders, at)
 }
 
-function fixOf(state: FireWatch['state']) {
-  return state === 'running' ? 'watch:fire' : state === 'unsigned' ? 'state:fire' : null
-}
+const fixes = { none: 'state:heat', running: 'watch:fire', unsigned: 'state:fire', done: null } as const satisfies Record<
+  FireWatch['state'],
+  Fix | null
+>

@@ -1,3 +1,4 @@
+import { whatIsOpen } from '../../core/closing/what-is-open.js'
 import type { Finding } from '../../core/finding.js'
 import { type Instant, localDate } from '../../core/instant.js'
 import type { ProbeData, RepairData } from '../../core/log/closing-data.js'
@@ -7,6 +8,8 @@ import type { VoidState } from '../../core/log/states/void.js'
 import { waitUntil } from '../../core/welds/cold-wait.js'
 import { mendOf } from '../../core/welds/mend.js'
 import { voidRate } from '../../core/welds/rate.js'
+import { dayToClose } from '../closing/day-to-close.js'
+import { openRows } from '../closing/open-rows.js'
 import { type Done, type OnSite, refuse, type Told, told } from '../context.js'
 import { iso } from '../json.js'
 import { photosWanted } from '../photos/wanted.js'
@@ -105,13 +108,20 @@ async function status({ session }: OnSite, number: number | null, more: Told['nu
   const open = unsettled.filter((state) => state === 'open').length
   const repaired = unsettled.length - open
   const finding = closing(open, repaired, session.now)
-  const counts = { open, repaired, passed: voids.passed, ...voidRate(voids.total, weldedM) }
+  const counts = { open, repaired, passed: voids.passed, ...voidRate(voids.total, weldedM), weldedM, ...(await besides(session)) }
   return {
     command: 'probe',
     outcome: finding.outcome,
     findings: [finding],
     numbers: { void: number, state: one?.state ?? null, ...whereOf(one), ...mendNumbers(one), ...counts, ...more }
   }
+}
+
+/** What says that an area is not to be closed though no void of it stands open. */
+async function besides(session: OnSite['session']) {
+  const { items } = whatIsOpen(await dayToClose(session))
+  const rows = openRows(items.filter(({ what, outcome }) => what === 'on-hold' || (what === 'bond' && outcome === 'no-go')))
+  return rows.length === 0 ? {} : { besides: rows }
 }
 
 /** Where a void is, how long, why, and how many photos are kept; nothing for none. */

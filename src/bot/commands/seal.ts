@@ -1,4 +1,4 @@
-import { type OpenItem, sealItems, whatIsOpen } from '../../core/closing/what-is-open.js'
+import { detailItems, type OpenItem, sealItems, whatIsOpen } from '../../core/closing/what-is-open.js'
 import type { Finding } from '../../core/finding.js'
 import type { Fix } from '../../core/fix.js'
 import { localDate } from '../../core/instant.js'
@@ -22,7 +22,8 @@ export async function seal({ seal: said }: Extract<Said, { command: 'seal' }>, o
   // Who asks wants to know: here everything counts as needed.
   const items = sealItems(closing, true)
   const findings = checks.map(({ rule, what, fixes }) => findingOf(rule, items, what, fixes, at))
-  const { items: open } = whatIsOpen(day)
+  const unchecked = day.today.laidAt === null ? [] : detailItems(day.site, true).filter(({ outcome }) => outcome === 'unknown')
+  const open = [...whatIsOpen(day).items, ...unchecked]
   return told({
     command: 'seal',
     outcome: worst(findings.map(({ outcome }) => outcome)),
@@ -57,7 +58,8 @@ function findingOf(
 function sealNumbers({ seal, pictures }: Closing) {
   return {
     openEdgeM: seal.openEdgeM?.value ?? null,
-    method: seal.method?.value ?? null,
+    // Of no edge there is no way that it is closed.
+    method: seal.openEdgeM?.value === 0 ? null : (seal.method?.value ?? null),
     drainsOpen: seal.drainsOpen?.value ?? null,
     sheetsSafe: seal.sheetsSafe?.value ?? null,
     cut: seal.cut?.value ?? false,

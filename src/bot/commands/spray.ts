@@ -1,3 +1,4 @@
+import { bondNumbers } from '../closing/bond-numbers.js'
 import { type Done, type OnSite, told } from '../context.js'
 import { decideOnSite } from '../decision/decide-on-site.js'
 import { logFacts, logKit } from '../decision/log-facts.js'
@@ -9,5 +10,5 @@ export async function spray(said: Extract<Said, { command: 'spray' }>, on: OnSit
   await logFacts(on, said.reading, said.statement, at)
   if (said.kit !== null) await logKit(on, said.kit, at)
   const { memory, facts, told: decided } = await decideOnSite(on, 'spray')
-  return told({ command: 'spray', ...decided, numbers: conditionNumbers(facts, memory.kit, on.sheet) })
+  return told({ command: 'spray', ...decided, numbers: { ...conditionNumbers(facts, memory.kit, on.sheet), ...bondNumbers(memory) } })
 }

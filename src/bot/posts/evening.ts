@@ -1,3 +1,4 @@
+import { failedBonds } from '../../core/closing/failed-bonds.js'
 import { dayMarks, type Instant } from '../../core/instant.js'
 import { nightOf } from '../../core/plan/night.js'
 import { type Outlook, outlook, roofOfDay } from '../../core/plan/outlook.js'
@@ -5,6 +6,7 @@ import { nextWorkday } from '../../core/schedule.js'
 import { dayPaper } from '../papers/day-paper.js'
 import { texts } from '../text/index.js'
 import type { Text } from '../text/text.js'
+import { bondFirst, ledBy } from '../views/first.js'
 import { type How, howOf } from '../views/how.js'
 import { layOut } from '../views/page.js'
 import { alertLinesOf, dayCautions, dayHead, plannedLines } from './day-lines.js'
@@ -43,7 +45,10 @@ export function speakEvening(on: PostOn, how: How): Written {
     details: day.known ? bindingLines(day, ['lay', 'weld'], how, text) : [],
     notes: [...dayCautions(day, text), ...sourceNotes(on, how, text)]
   }
-  return { ...layOut(page, how.lang), papers: day.known ? dayPaper({ ...on, roof }, day, how) : [] }
+  return {
+    ...layOut(ledBy(page, bondFirst(failedBonds([memory.yesterday, memory.today]), text), text), how.lang),
+    papers: day.known ? dayPaper({ ...on, roof }, day, how) : []
+  }
 }
 
 /** Each kit that is logged; where none is, what the night does to any. */

@@ -1,3 +1,4 @@
+import { failedBonds } from '../../core/closing/failed-bonds.js'
 import { activities } from '../../core/finding.js'
 import { localTime } from '../../core/instant.js'
 import { rank } from '../../core/outcome.js'
@@ -9,6 +10,7 @@ import type { Caution, Text } from '../text/text.js'
 import { alertLines } from '../views/alerts.js'
 import { escapeText } from '../views/escape.js'
 import { findingWords } from '../views/finding.js'
+import { bondFirst, ledBy } from '../views/first.js'
 import type { How } from '../views/how.js'
 import { shapes } from '../views/outcome.js'
 import { layOut } from '../views/page.js'
@@ -25,7 +27,13 @@ export function speakWatch(on: PostOn, seen: Look, news: News, how: How): Spoken
     details: [],
     notes: [...cautions(news, text), ...sourceNotes(on, how, text)]
   }
-  return layOut(page, how.lang)
+  const { yesterday, today } = on.memory
+  return layOut(ledBy(page, gluing(news) ? bondFirst(failedBonds([yesterday, today]), text) : [], text), how.lang)
+}
+
+/** A turn of what glues: who is told that spray goes again must not miss that it does not hold. */
+function gluing({ turns }: News): boolean {
+  return turns.some(({ activity }) => activity === 'spray' || activity === 'lay')
 }
 
 /** "✕ NO-GO: spray, demo, 14:15": a new alert of a weather service, else the worst turn, else what is close, else what else is new. */

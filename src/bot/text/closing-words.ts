@@ -45,8 +45,6 @@ export interface SealWords {
   readonly cut: string
   wet(amount: string): string
   toCut(amount: string): string
-  /** What stands open besides, below it the list. */
-  readonly open: string
   photos(count: number): string
 }
 

@@ -8,6 +8,7 @@ import { decision } from './en/decision.js'
 import { exportWords } from './en/export.js'
 import { facts } from './en/facts.js'
 import { findings } from './en/findings.js'
+import { first } from './en/first.js'
 import { fixes } from './en/fixes.js'
 import { frame } from './en/frame.js'
 import { guide } from './en/guide.js'
@@ -43,6 +44,7 @@ export const en: Text = {
   dayPicture,
   begin,
   closing,
+  first,
   exportWords,
   facts,
   findings: { ...findings, ...closing.findings },

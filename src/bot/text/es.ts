@@ -8,6 +8,7 @@ import { decision } from './es/decision.js'
 import { exportWords } from './es/export.js'
 import { facts } from './es/facts.js'
 import { findings } from './es/findings.js'
+import { first } from './es/first.js'
 import { fixes } from './es/fixes.js'
 import { frame } from './es/frame.js'
 import { guide } from './es/guide.js'
@@ -43,6 +44,7 @@ export const es: Text = {
   dayPicture,
   begin,
   closing,
+  first,
   exportWords,
   facts,
   findings: { ...findings, ...closing.findings },

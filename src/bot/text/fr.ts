@@ -8,6 +8,7 @@ import { decision } from './fr/decision.js'
 import { exportWords } from './fr/export.js'
 import { facts } from './fr/facts.js'
 import { findings } from './fr/findings.js'
+import { first } from './fr/first.js'
 import { fixes } from './fr/fixes.js'
 import { frame } from './fr/frame.js'
 import { guide } from './fr/guide.js'
@@ -43,6 +44,7 @@ export const fr: Text = {
   dayPicture,
   begin,
   closing,
+  first,
   exportWords,
   facts,
   findings: { ...findings, ...closing.findings },

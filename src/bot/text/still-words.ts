@@ -8,6 +8,7 @@ export interface StillWords {
   readonly sheetsLoose: string
   readonly sheetsUnstated: string
   readonly bond: Readonly<Record<'unstated' | 'failed' | 'unjudged', (substrate: string) => string>>
+  readonly details: Readonly<Record<'bad' | 'unchecked', (kinds: string) => string>>
   fireUntil(at: string): string
   readonly fireUnsigned: string
 }

@@ -10,6 +10,7 @@ import type { DayPictureWords } from './day-picture-words.js'
 import type { DayWords } from './day-words.js'
 import type { ExportWords } from './export-words.js'
 import type { FactWords } from './fact-words.js'
+import type { FirstWords } from './first-words.js'
 import type { GuideWords } from './guide-words.js'
 import type { HintWords } from './hint-words.js'
 import type { HomeWords } from './home-words.js'
@@ -185,6 +186,7 @@ export interface Text {
   readonly run: RunWords
   readonly begin: BeginWords
   readonly closing: ClosingWords
+  readonly first: FirstWords
   readonly alerts: AlertWords
   readonly exportWords: ExportWords
   readonly warming: WarmingWords

@@ -8,6 +8,7 @@ import { barrier } from './barrier.js'
 import { dateOf } from './clock.js'
 import { dryLines, instantIn, type Numbers, planLines } from './day-plan.js'
 import { findingWords } from './finding.js'
+import { afterBond } from './first.js'
 import type { How } from './how.js'
 import { notesOf } from './notes.js'
 import { shapes } from './outcome.js'
@@ -22,7 +23,7 @@ const mostHazards = 3
 export function dayView(answer: Answer, how: How, text: Text): Page {
   const { numbers } = answer
   const known = flag(numbers, 'known') === true
-  return {
+  const page = {
     head: headOf(answer, known, how, text),
     lines: [
       ...alertLines(numbers, noonOf(numbers, answer.at, how), answer.at, how, text),
@@ -36,6 +37,7 @@ export function dayView(answer: Answer, how: How, text: Text): Page {
     ],
     notes: notesOf(answer, cautionOf(numbers), how, text)
   }
+  return afterBond(page, answer, text)
 }
 
 function planned(answer: Answer, how: How, text: Text): readonly string[] {

@@ -3,6 +3,7 @@ import type { NumberName, Text } from '../text/text.js'
 import { alertLines } from './alerts.js'
 import { amount, unitOfName } from './amount.js'
 import { escapeText } from './escape.js'
+import { afterBond } from './first.js'
 import { heldLines } from './holding.js'
 import type { How } from './how.js'
 import { shapes } from './outcome.js'
@@ -21,12 +22,8 @@ export function sprayView(answer: Answer, how: How, text: Text): Page {
     flag(answer.numbers, 'overridden') === true
       ? [text.decision.overridden(escapeText(str(answer.numbers, 'reason') ?? '', 200))]
       : runWarnings(answer.numbers, text)
-  return pageOf(
-    answer,
-    { about: text.activities.spray, lines, details: [...numbersLines(answer.numbers, how, text), ...runLines(answer.numbers, how, text)] },
-    how,
-    text
-  )
+  const details = [...numbersLines(answer.numbers, how, text), ...runLines(answer.numbers, how, text)]
+  return afterBond(pageOf(answer, { about: text.activities.spray, lines, details }, how, text), answer, text)
 }
 
 /** `air`: sheets and people. */
@@ -38,7 +35,7 @@ export function airView(answer: Answer, how: How, text: Text): Page {
   })
   const warned = alertLines(answer.numbers, answer.at, answer.at, how, text)
   const lines = [...warned, ...(each.length > 1 ? [each.join(' · ')] : [])]
-  return pageOf(answer, { about: `${lay}, ${people}`, lines, details: numbersLines(answer.numbers, how, text) }, how, text)
+  return afterBond(pageOf(answer, { about: `${lay}, ${people}`, lines, details: numbersLines(answer.numbers, how, text) }, how, text), answer, text)
 }
 
 /** `weld`: all welders. Rain coming never stops it: the answer says close up now. */

@@ -4,6 +4,7 @@ import { amount } from './amount.js'
 import { clockOf } from './clock.js'
 import { escapeText } from './escape.js'
 import type { How } from './how.js'
+import { shapes } from './outcome.js'
 import type { Page } from './page.js'
 import { num, str } from './read.js'
 import { pageOf } from './view.js'
@@ -16,11 +17,13 @@ export function fireView(answer: Answer, how: How, text: Text): Page {
   const by = str(numbers, 'by')
   const lines = [
     ...stateLine(str(numbers, 'state'), until, amount(num(numbers, 'leftMin') ?? 0, 'min', how), by === null ? null : escapeText(by, 40), text),
-    heat === null ? fire.noHeat : fire.heat(heat),
+    ...(heat === null ? [fire.noHeat, text.first.heat] : [fire.heat(heat)]),
     fire.length(amount(num(numbers, 'watchMin') ?? 0, 'min', how)),
     fire.permit
   ]
-  return pageOf(answer, { about: fire.title, lines }, how, text)
+  if (heat !== null) return pageOf(answer, { about: fire.title, lines }, how, text)
+  const page = pageOf({ ...answer, findings: [] }, { about: fire.title, lines }, how, text)
+  return { ...page, head: `${shapes.unknown} ${text.outcomes.unknown}${text.frame.colon}${fire.title} — ${text.first.noHeat}` }
 }
 
 function stateLine(state: string | null, until: string | null, left: string, by: string | null, { closing: { fire } }: Text): readonly string[] {

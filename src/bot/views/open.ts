@@ -1,10 +1,11 @@
+import type { DetailKind } from '../../core/log/closing-data.js'
 import type { JsonObject } from '../../core/log/entry.js'
 import type { Text } from '../text/text.js'
 import { amount } from './amount.js'
 import { clockOf } from './clock.js'
 import { escapeText } from './escape.js'
 import type { How } from './how.js'
-import { num, nums, oneOf, str } from './read.js'
+import { num, nums, oneOf, str, strings } from './read.js'
 import { welderName } from './welder.js'
 
 const mostNumbers = 20
@@ -38,11 +39,19 @@ export function lineOf(row: JsonObject, now: number, how: How, text: Text): stri
       return still.bond[oneOf<'unstated' | 'failed' | 'unjudged'>(row, 'why', still.bond) ?? 'unstated'](
         substrateName(str(row, 'substrate') ?? '', text)
       )
+    case 'details':
+      return still.details[why === 'bad' ? 'bad' : 'unchecked'](kindNames(row, text))
     case 'fire':
       return why === 'running' ? still.fireUntil(clockOf(str(row, 'untilAt'), now, how) ?? '') : still.fireUnsigned
     default:
       return null
   }
+}
+
+function kindNames(row: JsonObject, { closing: { detail } }: Text): string {
+  return strings(row, 'kinds')
+    .flatMap((kind) => (Object.hasOwn(detail.kinds, kind) ? [detail.kinds[kind as DetailKind]] : []))
+    .join(', ')
 }
 
 function numbers(row: JsonObject, { frame }: Text): string {

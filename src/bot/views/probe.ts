@@ -7,6 +7,7 @@ import { amount } from './amount.js'
 import { clockOf } from './clock.js'
 import type { How } from './how.js'
 import { numeral } from './number.js'
+import { openLines } from './open.js'
 import { shapes } from './outcome.js'
 import type { Page } from './page.js'
 import { flag, num, nums, oneOf, rows, str, strings } from './read.js'
@@ -21,17 +22,28 @@ export function probeView(answer: Answer, how: How, text: Text): Page {
   const listed = rows(numbers, 'list')
   const [open, repaired, passed] = [num(numbers, 'open') ?? 0, num(numbers, 'repaired') ?? 0, num(numbers, 'passed') ?? 0]
   const any = open + repaired + passed > 0
-  const lines = [
+  const said = [
     ...waitLine(numbers, answer, how, text),
     ...(num(numbers, 'void') === null ? [] : [voidLine(numbers, answer, how, text), ...mendLines(numbers, answer, how, text)]),
     any ? probe.counts(open, repaired, passed) : probe.noVoids,
     ...listed.slice(0, mostVoids).map((each) => voidLine(each, answer, how, text)),
     ...(listed.length > mostVoids ? [text.frame.more(listed.length - mostVoids)] : [])
   ]
-  const page = pageOf(answer, { about: probe.closeArea, lines, details: rateLine(numbers, how, text) }, how, text)
+  const page = pageOf(answer, { about: probe.closeArea, lines: said, details: rateLine(numbers, how, text) }, how, text)
   const wait = clockOf(str(numbers, 'waitUntil'), answer.at, how)
-  // Counted, nothing stands open; but a weld probed warm says nothing, and nobody reads past a GO.
-  return wait === null || answer.outcome !== 'go' ? page : { ...page, head: `${shapes.caution} ${text.closing.mend.waitFirst(wait)}` }
+  if (answer.outcome !== 'go') return page
+  const first = wait === null ? notYet(numbers, any, how, text) : `${shapes.caution} ${text.closing.mend.waitFirst(wait)}`
+  const lines = [...openLines(rows(numbers, 'besides'), answer.at, how, text).map((line) => `${shapes['no-go']} ${line}`), ...page.lines]
+  return { ...page, head: first ?? page.head, lines }
+}
+
+/** Counted, nothing stands open; but metres on hold, a failed square or a seam nobody probed say nothing good, and nobody reads past a GO. */
+function notYet(numbers: Answer['numbers'], any: boolean, how: How, text: Text): string | null {
+  const count = rows(numbers, 'besides').length
+  if (count > 0) return `${shapes['no-go']} ${text.probe.closeArea}${text.frame.colon}${text.posts.open(count)}`
+  if (any) return null
+  const weldedM = num(numbers, 'weldedM') ?? 0
+  return `${shapes.unknown} ${weldedM > 0 ? text.first.noVoids(amount(weldedM, 'm', how)) : text.first.noWelds}`
 }
 
 /** "void 1: course 4, end joint, at 3.2 m, 40 mm long, open". */

@@ -1,9 +1,11 @@
 import type { Instant } from '../instant.js'
+import { type DetailKind, type DetailStatus, detailKinds } from '../log/closing-data.js'
 import { type Closing, emptyClosing } from '../log/states/closing.js'
 import type { DayState } from '../log/states/day.js'
 import { emptyPunch, type SiteState } from '../log/states/site.js'
 import type { WelderState } from '../log/states/welder.js'
 import type { Outcome } from '../outcome.js'
+import { failedBonds } from './failed-bonds.js'
 import { type FireWatch, fireWatch } from './fire-watch.js'
 
 /** What the log says of a site at the end of a day. */
@@ -28,6 +30,7 @@ export type OpenItem =
   | { readonly what: 'drains'; readonly outcome: Outcome; readonly why: 'unstated' | 'shut' }
   | { readonly what: 'sheets'; readonly outcome: Outcome; readonly why: 'unstated' | 'loose' }
   | { readonly what: 'bond'; readonly outcome: Outcome; readonly why: 'unstated' | 'failed' | 'unjudged'; readonly substrate: string }
+  | { readonly what: 'details'; readonly outcome: Outcome; readonly why: 'bad' | 'unchecked'; readonly kinds: readonly DetailKind[] }
   | { readonly what: 'fire'; readonly outcome: Outcome; readonly why: 'running' | 'unsigned'; readonly until: Instant; readonly leftMin: number }
 
 export interface WhatIsOpen {
@@ -43,7 +46,6 @@ export interface WhatIsOpen {
  */
 export function whatIsOpen(day: DayToClose): WhatIsOpen {
   const { site, today, yesterday, welders, now } = day
-  const closing = today.closing ?? emptyClosing
   const laid = today.laidAt !== null
   const fire = fireWatch([yesterday, today], welders, now)
   const items: OpenItem[] = [
@@ -51,8 +53,9 @@ export function whatIsOpen(day: DayToClose): WhatIsOpen {
     ...welders
       .filter(({ onHoldM }) => onHoldM > 0)
       .map(({ name, onHoldM }): OpenItem => ({ what: 'on-hold', outcome: 'no-go', welder: name, metresM: onHoldM })),
-    ...sealItems(closing, laid),
-    ...(laid ? bondItems(closing, day.substrate) : []),
+    ...sealItems(today.closing ?? emptyClosing, laid),
+    ...bondItems(day, laid),
+    ...detailItems(site, false),
     ...fireItems(fire)
   ]
   return { items, fire, closed: items.length === 0 }
@@ -101,14 +104,29 @@ function stated(value: boolean | undefined, needed: boolean, wrong: OpenItem, mi
   return value ? false : wrong
 }
 
-/** The substrate of the site has its test square of the day; another one is judged where it was made. */
-function bondItems({ bonds }: Closing, substrate: string): readonly OpenItem[] {
-  const items = Object.values(bonds).flatMap(({ value }): readonly OpenItem[] => {
-    if (value.passed === true) return []
-    const why = value.passed === null ? 'unjudged' : 'failed'
-    return [{ what: 'bond', outcome: why === 'failed' ? 'no-go' : 'unknown', why, substrate: value.substrate }]
-  })
-  return Object.hasOwn(bonds, substrate) ? items : [...items, { what: 'bond', outcome: 'unknown', why: 'unstated', substrate }]
+/** The substrate of the site has its test square of the day; another one is judged where it was made. A failed one counts in any case. */
+function bondItems({ yesterday, today, substrate }: DayToClose, needed: boolean): readonly OpenItem[] {
+  const { bonds } = today.closing ?? emptyClosing
+  const failed = failedBonds([yesterday, today])
+  const items = failed.map((each): OpenItem => ({ what: 'bond', outcome: 'no-go', why: 'failed', substrate: each }))
+  if (!needed) return items
+  const unjudged = Object.values(bonds).flatMap(({ value }) => (value.passed === null && !failed.includes(value.substrate) ? [value.substrate] : []))
+  const told = Object.hasOwn(bonds, substrate) || failed.includes(substrate)
+  return [
+    ...items,
+    ...unjudged.map((each): OpenItem => ({ what: 'bond', outcome: 'unknown', why: 'unjudged', substrate: each })),
+    ...(told ? [] : [{ what: 'bond', outcome: 'unknown', why: 'unstated', substrate } as const])
+  ]
+}
+
+/** Details that are to be mended; `needed`: those that nobody looked at, too. */
+export function detailItems({ details = {} }: SiteState, needed: boolean): readonly OpenItem[] {
+  const of = (wanted: DetailStatus | null) => detailKinds.filter((kind) => (details[kind]?.value ?? null) === wanted)
+  const [bad, unknown] = [of('bad'), needed ? of(null) : []]
+  return [
+    ...(bad.length === 0 ? [] : [{ what: 'details', outcome: 'no-go', why: 'bad', kinds: bad } as const]),
+    ...(unknown.length === 0 ? [] : [{ what: 'details', outcome: 'unknown', why: 'unchecked', kinds: unknown } as const])
+  ]
 }
 
 function fireItems({ state, until, leftMin }: FireWatch): readonly OpenItem[] {

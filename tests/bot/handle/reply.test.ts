@@ -63,7 +63,7 @@ const probe = ['void', 'state', 'open', 'repaired', 'passed', 'per100m', 'per100
 const commands: readonly (readonly [text: string, before: readonly string[], numbers: readonly string[]])[] = [
   [fullSpray, [], spray],
   ['spray', [], spray],
-  ['spray override rain holds off, tarps are up', [fullSpray], spray],
+  ['spray override rain holds off, tarps are up', [], spray],
   ['air 12 rh 80 wind 20 gust 30 no thunder', [], spray],
   ['weld', [], ['sheetC', 'dewMarginK', 'dropPct', 'welders']],
   [

@@ -33,7 +33,6 @@ export const closing: ClosingWords = {
     cut: 'seal of the night cut off',
     wet: (amount) => `wet fleece cut back ${amount}`,
     toCut: (amount) => `yesterday’s seal is to be cut off: ${amount}; cut wet fleece back, then say seal cut`,
-    open: 'still open',
     photos: (count) => counted('en', count, { one: 'photo', other: 'photos' })
   },
   open: {
@@ -130,6 +129,7 @@ export const closing: ClosingWords = {
     'roll:sheets': 'roll up or weigh down the loose sheets',
     'state:rolled': 'look and state: rolled',
     'watch:fire': 'stay and watch',
+    'state:heat': 'state the last heat',
     'state:fire': 'look once more and state: fire done',
     'mend:detail': 'mend the details that are not good',
     'state:detail': 'look at the details and state them',
@@ -140,6 +140,7 @@ export const closing: ClosingWords = {
     'state:seal': 'LENGTH tape',
     'state:drains': 'drains open',
     'state:rolled': 'rolled',
+    'state:heat': 'heat @TIME',
     'state:fire': 'done',
     'state:detail': 'corners pipes drains'
   },

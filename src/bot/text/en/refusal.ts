@@ -79,6 +79,7 @@ export const refusal: RefusalWords = {
     closed: 'it is closed',
     exists: 'there is one already',
     undone: 'undone already',
+    'is-go': 'nothing to override: the answer is go',
     'too-late': 'logged more than 10 min ago',
     'built-on': 'a later entry stands on it',
     decision: 'decisions stay',

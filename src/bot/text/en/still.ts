@@ -13,6 +13,7 @@ export const still: StillWords = {
     failed: (substrate) => `test square on ${substrate}: failed`,
     unjudged: (substrate) => `test square on ${substrate}: not peeled yet`
   },
+  details: { bad: (kinds) => `details to mend: ${kinds}`, unchecked: (kinds) => `details not checked: ${kinds}` },
   fireUntil: (at) => `fire watch until ${at}`,
   fireUnsigned: 'fire watch: nobody said that it was kept to the end'
 }

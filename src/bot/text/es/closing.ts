@@ -35,7 +35,6 @@ export const closing: ClosingWords = {
     cut: 'cierre de la noche cortado',
     wet: (amount) => `fieltro mojado cortado ${amount}`,
     toCut: (amount) => `hay que cortar el cierre de ayer: ${amount}; cortar el fieltro mojado y decir seal cortado`,
-    open: 'sigue abierto',
     photos: (count) => counted('es', count, { one: 'foto', many: 'de fotos', other: 'fotos' })
   },
   open: {
@@ -142,6 +141,7 @@ export const closing: ClosingWords = {
     'roll:sheets': 'enrollar o lastrar las láminas sueltas',
     'state:rolled': 'mirar y declarar: enrolladas',
     'watch:fire': 'quedarse y vigilar',
+    'state:heat': 'decir el último calor',
     'state:fire': 'mirar una vez más y declarar: fire terminado',
     'mend:detail': 'reparar los detalles que no están bien',
     'state:detail': 'mirar los detalles y declararlos',
@@ -152,6 +152,7 @@ export const closing: ClosingWords = {
     'state:seal': 'LARGO cinta',
     'state:drains': 'desagües abiertos',
     'state:rolled': 'enrolladas',
+    'state:heat': 'calor @HORA',
     'state:fire': 'terminado',
     'state:detail': 'esquinas tubos desagües'
   },

@@ -79,6 +79,7 @@ export const refusal: RefusalWords = {
     closed: 'está cerrada',
     exists: 'ya hay una',
     undone: 'ya deshecho',
+    'is-go': 'no hay excepción que hacer: la respuesta ya es que se puede',
     'too-late': 'anotado hace más de 10 min',
     'built-on': 'hay un registro posterior que depende de él',
     decision: 'las decisiones quedan',

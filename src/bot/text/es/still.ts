@@ -14,6 +14,7 @@ export const still: StillWords = {
     failed: (substrate) => `cuadro de prueba sobre ${substrate}: rechazado`,
     unjudged: (substrate) => `cuadro de prueba sobre ${substrate}: aún sin pelar`
   },
+  details: { bad: (kinds) => `detalles por reparar: ${kinds}`, unchecked: (kinds) => `detalles sin revisar: ${kinds}` },
   fireUntil: (at) => `vigilancia de fuego hasta ${theTime(at)}`,
   fireUnsigned: 'vigilancia de fuego: nadie dijo que se mantuvo hasta el final'
 }

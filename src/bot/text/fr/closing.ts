@@ -35,7 +35,6 @@ export const closing: ClosingWords = {
     cut: 'joint de la nuit coupé',
     wet: (amount) => `feutre mouillé coupé sur ${amount}`,
     toCut: (amount) => `le joint d’hier est à couper : ${amount} ; couper le feutre mouillé, puis dire seal coupé`,
-    open: 'encore ouvert',
     photos: (count) => counted('fr', count, { one: 'photo', many: 'de photos', other: 'photos' })
   },
   open: {
@@ -142,6 +141,7 @@ export const closing: ClosingWords = {
     'roll:sheets': 'enrouler ou lester les feuilles volantes',
     'state:rolled': 'regarder et déclarer : enroulées',
     'watch:fire': 'rester et surveiller',
+    'state:heat': 'dire la dernière chaleur',
     'state:fire': 'regarder encore une fois et déclarer : fire terminé',
     'mend:detail': 'réparer les détails qui ne sont pas bons',
     'state:detail': 'regarder les détails et les déclarer',
@@ -152,6 +152,7 @@ export const closing: ClosingWords = {
     'state:seal': 'LONGUEUR ruban',
     'state:drains': 'évacuations ouvertes',
     'state:rolled': 'enroulées',
+    'state:heat': 'chaleur @HEURE',
     'state:fire': 'terminé',
     'state:detail': 'angles tuyaux évacuations'
   },

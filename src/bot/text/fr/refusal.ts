@@ -79,6 +79,7 @@ export const refusal: RefusalWords = {
     closed: 'fermé',
     exists: 'il y en a déjà un',
     undone: 'déjà annulé',
+    'is-go': 'aucune dérogation à faire : la réponse est déjà favorable',
     'too-late': 'noté depuis plus de 10 min',
     'built-on': 'une entrée plus récente en dépend',
     decision: 'les décisions restent',

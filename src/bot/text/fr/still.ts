@@ -14,6 +14,7 @@ export const still: StillWords = {
     failed: (substrate) => `carré d’essai sur ${substrate} : mauvais`,
     unjudged: (substrate) => `carré d’essai sur ${substrate} : pas encore pelé`
   },
+  details: { bad: (kinds) => `détails à réparer : ${kinds}`, unchecked: (kinds) => `détails pas vérifiés : ${kinds}` },
   fireUntil: (at) => `surveillance incendie ${untilTheTime(at)}`,
   fireUnsigned: 'surveillance incendie : personne n’a dit qu’elle a été tenue jusqu’au bout'
 }

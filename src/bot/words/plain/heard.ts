@@ -29,7 +29,7 @@ const namedAt = /[A-Za-z]{1,10}\d{1,4}(?![\p{L}\p{N}])/uy
 const timesAt = /[x×]\s{0,2}(\d{1,4})(?![\p{L}\p{N}]|[.,]\d)/iuy
 /** A list that is asked for by its name: `lista de pendientes`. */
 const listAt = /[\s«¡]*list[ae]?(?!\p{L})/iuy
-const openers: ReadonlySet<Concept> = new Set(['aux', 'can', 'what', 'when', 'howLong', 'howMuch', 'show'])
+const openers: ReadonlySet<Concept> = new Set(['aux', 'can', 'what', 'when', 'howLong', 'howMuch', 'show', 'over'])
 
 type Piece = Exclude<Part, { kind: 'concept' | 'unknown' }> | { readonly kind: 'part'; readonly part: string }
 

@@ -34,6 +34,9 @@ export const rules: readonly Rule[] = [
   rule('day csv', [['csv']], { may: ['record', 'day', 'site'] }),
   rule('day record', [['record']], { may: ['day', 'site', 'laid', 'metres', 'work', 'spray'] }),
   rule('day record', [['howMuch', 'what'], ['laid']], { may: ['metres', 'sheet', 'roll', 'roof', 'day', 'seam', 'robot', 'work'] }),
+  rule('day', [['over'], ['when', 'howLong']], { may: ['spray', 'foam', 'weld', 'lay', 'work', 'people', 'roof', 'part', 'day', 'last'] }),
+  rule('seal', [['over']], { may: ['open', 'check', 'fix', 'day', 'part', 'work', 'stop', 'people', 'roof', 'site'] }),
+  rule('seal', [['can'], ['stop']], { may: ['day', 'part', 'work', 'people', 'roof', 'site'] }),
   rule('seal', [['what', 'show'], ['open']], { may: ['day', 'check', 'site'] }),
   rule('probe list', [['void']], { may: ['open', 'fix', 'seam', 'weld', 'joint', 'roof', 'punch', 'check', 'site', 'sheet', 'strip', 'last'] }),
   rule(

@@ -50,6 +50,12 @@ export const siteWords = {
     es: 'lista_de_pendientes pendiente pendientes',
     fr: 'réserve réserves liste_de_réserves liste_des_réserves'
   },
+  /** Whether the day may end: everything that stands open is the answer. */
+  over: {
+    en: 'go_home left_to_do still_to_do left_for_today we_done all_done done_for_today done_for_the_day close_the_day close_out_the_day wrap_up wrap-up',
+    es: 'por_cerrar por_hacer cerrar_el_día cerrar_la_jornada irnos ir_a_casa irnos_a_casa a_casa nos_vamos terminamos acabamos hemos_terminado',
+    fr: 'rentrer rentrer_chez_nous partir à_faire à_fermer a_fini avons_fini fermer_la_journée clore_la_journée'
+  },
   fire: { en: 'fire', es: 'fuego incendio', fr: 'feu incendie' },
   watch: {
     en: 'fire_watch watch',

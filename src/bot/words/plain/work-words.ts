@@ -66,7 +66,7 @@ export const workWords = {
     fr: 'commencer démarrer débuter attaquer commence'
   },
   stop: {
-    en: 'stop stopping finish knock_off quit pack_up close_up wrap_up holding_up',
+    en: 'stop stopping finish knock_off quit pack_up close_up holding_up',
     es: 'parar terminar acabar recoger paramos impide',
     fr: "arrêter finir terminer remballer arrête empêche bloque s'arrêter"
   },

@@ -1,0 +1,10 @@
+import type { FirstWords } from '../first-words.js'
+
+export const first: FirstWords = {
+  glueNoMore: (substrates) => `no pegar más: cuadro de prueba sobre ${substrates} rechazado`,
+  otherwise: (headline) => `aparte de eso: ${headline}`,
+  noVoids: (welded) => `sin fallas anotadas; que se repasaron ${welded} no consta en el registro`,
+  noWelds: 'sin fallas anotadas, y sin soldaduras: nada consta',
+  noHeat: 'no consta calor',
+  heat: 'cuentan como calor los metros, las probetas y las reparaciones; de otro calor decir fire calor con su hora: fire calor @14:30'
+}
