@@ -1,6 +1,6 @@
 import { applyAnswer, replyBody, tellRefused } from './answer.js'
 import type { RoomChannel } from './channels.js'
-import { isRoomCommand } from './commands.js'
+import { isBehindSeamhand, isRoomCommand } from './commands.js'
 import { failureOf } from './deliver.js'
 import { sendEvent, tellOfMessage } from './events.js'
 import { type RoomPerson, roomIds } from './people.js'
@@ -30,8 +30,10 @@ function sayCommand(world: World, said: Said): string {
   const [word = ''] = text.split(/\s/, 1)
   const lang = roomLang(world, said.aside)
   const typed = personMessage(world, { channel: channel.id, user: person.id, text, onlyFor: person.id, typed: true, threadTs: said.thread })
-  if (!isRoomCommand(word.toLowerCase())) notice(world, channel.id, person.id, roomSays(lang, 'notCommand', { word, name: word.slice(1) }))
+  const behind = !isRoomCommand(word.toLowerCase()) && isBehindSeamhand(word)
+  if (!isRoomCommand(word.toLowerCase()) && !behind) notice(world, channel.id, person.id, roomSays(lang, 'notCommand', { word, name: word.slice(1) }))
   else if (said.thread !== null) notice(world, channel.id, person.id, roomSays(lang, 'notInThread', { word }))
+  else if (behind) track(world, runCommand(world, said, '/seamhand', text.slice(1).trim(), typed.ts))
   else track(world, runCommand(world, said, word.toLowerCase(), text.slice(word.length).trim(), typed.ts))
   return typed.ts
 }

@@ -1,6 +1,6 @@
 import type { FormValues } from '../talk/talk.js'
-import { choiceField, numberField, textField, ticksField } from './fields.js'
-import { allTicked, changed, type Form, labelled, type Opened, type Phrase, textOf } from './form.js'
+import { choiceField, textField, ticksField } from './fields.js'
+import { allTicked, changed, type Form, labelled, measured, type Opened, type Phrase, textOf } from './form.js'
 import type { Known } from './parts/known.js'
 import { fieldNumber, inUnit, scale } from './parts/scale.js'
 
@@ -20,16 +20,16 @@ export const coupon: Form = {
       false
     ),
     ticksField('warm', f.warm, [['warm', f.warmYes]]),
-    numberField('set', inUnit(f.set, 'temperature', units)),
-    numberField('speed', inUnit(f.speed, 'speed', units)),
-    numberField('thick', inUnit(f.thick, 'small', units)),
+    textField('set', inUnit(f.set, 'temperature', units), true),
+    textField('speed', inUnit(f.speed, 'speed', units), true),
+    textField('thick', inUnit(f.thick, 'small', units), true),
     textField('operator', f.operator, true)
   ],
-  fills: ({ welders: [last], thicknessMm, units }) => ({
+  fills: ({ welders: [last], thicknessMm, units, lang }) => ({
     welder: last?.name ?? null,
-    set: fieldNumber(last?.setC ?? null, 'temperature', units),
-    speed: fieldNumber(last?.speedMMin ?? null, 'speed', units),
-    thick: fieldNumber(last?.thicknessMm ?? thicknessMm, 'small', units),
+    set: fieldNumber(last?.setC ?? null, 'temperature', units, lang),
+    speed: fieldNumber(last?.speedMMin ?? null, 'speed', units, lang),
+    thick: fieldNumber(last?.thicknessMm ?? thicknessMm, 'small', units, lang),
     operator: last?.by ?? null
   }),
   phrases: (values, opened) => [
@@ -51,9 +51,9 @@ function others(welders: Known['welders']): (readonly [string, string])[] {
 function settings(values: FormValues, { was, units }: Opened): readonly Phrase[] {
   const another = was.welder != null && changed(values, was, 'welder')
   const phrases = [
-    ...labelled(values, 'set', 'set', scale[units].temperature),
-    ...labelled(values, 'speed', 'speed', scale[units].speed),
-    ...labelled(values, 'thick', 'thick', scale[units].small),
+    ...measured(values, 'set', 'set', scale[units].temperature),
+    ...measured(values, 'speed', 'speed', scale[units].speed),
+    ...measured(values, 'thick', 'thick', scale[units].small),
     ...labelled(values, 'operator', 'by')
   ]
   return phrases.filter(({ block }) => !another || block === 'thick' || changed(values, was, block))

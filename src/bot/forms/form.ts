@@ -59,6 +59,12 @@ export function labelled(values: FormValues, block: string, label: string, unit 
   return value === '' ? [] : [{ block, words: `${label} ${value}${unit === '' ? '' : ` ${unit}`}` }]
 }
 
+/** `label value`, with the unit of the field where only a number was typed: `40` is mm there, `4 cm` and `1 1/2 in` say it themselves. */
+export function measured(values: FormValues, block: string, label: string, unit: string): readonly Phrase[] {
+  const bare = /^[-−]?[\d.,/⁄\s¼½¾⅐-⅞]+$/u.test(textOf(values, block))
+  return labelled(values, block, label, bare ? unit : '')
+}
+
 /** The words that were typed or chosen, as they are. */
 export function chosen(values: FormValues, block: string): readonly Phrase[] {
   const words = textOf(values, block)

@@ -1,6 +1,6 @@
-import { choiceField, numberField, photosField, ticksField } from './fields.js'
-import { allTicked, type Form, labelled, photosOf, textOf } from './form.js'
-import { inUnit, scale } from './parts/scale.js'
+import { choiceField, numberField, photosField, textField, ticksField } from './fields.js'
+import { allTicked, type Form, labelled, measured, photosOf, textOf } from './form.js'
+import { inUnit, lengthHint, scale } from './parts/scale.js'
 
 const places = ['lap', 'end', 'strip', 'patch'] as const
 const causes = ['wet', 'dirty', 'cold', 'scorched', 'wrinkled', 'uneven', 'foam'] as const
@@ -8,16 +8,16 @@ const causes = ['wet', 'dirty', 'cold', 'scorched', 'wrinkled', 'uneven', 'foam'
 /** A failed probe spot. */
 export const voidForm: Form = {
   command: 'probe',
-  blocks: ({ talk: { fields: f } }, { units }) => [
-    numberField('course', f.course),
+  blocks: ({ talk: { fields: f } }, { units, lang }) => [
+    numberField('course', f.course, false),
     choiceField(
       'on',
       f.on,
       places.map((place) => [place, f[place]]),
       false
     ),
-    numberField('distance', inUnit(f.distance, 'long', units)),
-    numberField('length', inUnit(f.length, 'small', units)),
+    textField('distance', inUnit(f.distance, 'long', units), true, lengthHint(units, 'long', lang)),
+    textField('length', inUnit(f.length, 'small', units), false, lengthHint(units, 'small', lang)),
     ticksField(
       'cause',
       f.cause,
@@ -28,8 +28,8 @@ export const voidForm: Form = {
   phrases: (values, { units }) => [
     ...labelled(values, 'course', 'course'),
     { block: 'on', words: textOf(values, 'on') },
-    ...labelled(values, 'distance', 'at', scale[units].long),
-    ...labelled(values, 'length', 'long', scale[units].small),
+    ...measured(values, 'distance', 'at', scale[units].long),
+    ...measured(values, 'length', 'long', scale[units].small),
     ...allTicked(values, 'cause'),
     ...photosOf(values)
   ],

@@ -1,6 +1,6 @@
 import type { KnownBlock } from '@slack/types'
 import type { Ports } from '../context.js'
-import type { Phrase } from '../forms/form.js'
+import { changed, type Phrase } from '../forms/form.js'
 import type { FormId } from '../forms/form-id.js'
 import { forms } from '../forms/index.js'
 import { respond } from '../respond.js'
@@ -19,6 +19,7 @@ export async function submitForm(id: FormId, delivery: Delivery, metadata: strin
   if (context === null) return null
   const form = forms[id]
   const phrases = [...form.phrases(values, context), ...context.files.map((file): Phrase => ({ block: 'photos', words: `photo ${file}` }))]
+  if (saysNothing(id, phrases, values, context)) return { kind: 'errors', errors: await nothingStated(id, context, delivery, ports), words: '' }
   const words = wordsOf(form, phrases)
   const site = context.site === '' ? null : context.site
   const ask = await askFor({ ...delivery, channel: context.channel, lang: context.lang, units: context.units }, words, site, ports)
@@ -30,6 +31,18 @@ export async function submitForm(id: FormId, delivery: Delivery, metadata: strin
   const next = reply.error.code === 'not-allowed' ? await whoCan(delivery, context, ports) : ''
   const first = { word: reply.error.word, message: `${reply.error.message}${next}` }
   return { kind: 'errors', errors: await mistakesIn({ form, phrases, fields }, first, ask, ports), words }
+}
+
+/** Forms all of whose fields may stay empty: sent so, or as they were filled, they would log nothing and look as if they had. */
+const mayStayEmpty: ReadonlySet<FormId> = new Set(['checklist', 'readings', 'detail'])
+
+function saysNothing(id: FormId, phrases: readonly Phrase[], values: FormValues, { was }: FormContext): boolean {
+  return mayStayEmpty.has(id) && phrases.every(({ block }) => block !== 'photos' && !changed(values, was, block))
+}
+
+async function nothingStated(id: FormId, context: FormContext, delivery: Delivery, ports: Ports): Promise<Readonly<Record<string, string>>> {
+  const [first = 'form'] = await fieldsOf(id, context, delivery, ports)
+  return { [first]: texts[context.lang].talk.nothingStated }
 }
 
 /** The error of a form that failed on our side: at its first field, so that what was typed stays. */

@@ -1,5 +1,5 @@
 /** What helps with one kind of slip, beside what was wrong. */
-export const hintIds = ['date', 'eitherDate', 'clock', 'fahrenheit', 'place', 'siteName', 'noEntries'] as const
+export const hintIds = ['date', 'eitherDate', 'clock', 'fahrenheit', 'place', 'siteName', 'siteRoof', 'noEntries'] as const
 export type HintId = (typeof hintIds)[number]
 
 /** `said`: the word that was refused or what it may mean, escaped. */

@@ -97,6 +97,8 @@ export interface TalkWords {
   readonly gone: string
   home(sites: number): string
   readonly noSites: string
+  /** A form in which nothing was said. */
+  readonly nothingStated: string
   readonly howToBegin: string
   openVoids(count: number): string
   readonly inventedSite: string

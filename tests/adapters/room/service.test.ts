@@ -162,6 +162,14 @@ describe('deliveries to the app', () => {
     expect((await app.api('conversations.history', { channel: demo })).body.messages).toEqual([])
   })
 
+  it('takes a word that lives behind /seamhand as that', async () => {
+    app.onDelivery = ({ body }) => ({ body: `${body.command} ${body.text}` })
+    await say('/seal 12 m tape')
+    await app.until(async () => (await messages()).find((message) => message.text === '/seamhand seal 12 m tape'))
+    await say('/pendientes lista')
+    await app.until(async () => (await messages()).find((message) => message.text === '/seamhand pendientes lista'))
+  })
+
   it('says what is no command, without asking the app', async () => {
     await say('/sing')
     expect((await messages()).at(-1)).toMatchObject({ user: 'room', onlyFor: 'crew', text: expect.stringContaining('/sing is not a valid command') })

@@ -136,6 +136,48 @@ describe('the form of the punch list', () => {
 })
 
 describe('forms keep what is wrong at its field', () => {
+  it.each<[FormId, string]>([
+    ['checklist', 'surfaces'],
+    ['readings', 'air'],
+    ['detail', 'details']
+  ])('%s sent with nothing new in it says that nothing was stated, and logs nothing', async (id, block) => {
+    await say('spray compatible kit K7 exp 2099-01-01')
+    const before = (await entries()).length
+    const view = await open(id)
+    for (const values of [{}, shown(view)])
+      expect(await send(view, values as FormValues)).toMatchObject({
+        kind: 'errors',
+        errors: { [block]: expect.stringContaining('Nothing was stated') }
+      })
+    expect((await entries()).length).toBe(before)
+  })
+
+  it.each<[FormValues, Readonly<Record<string, number>>]>([
+    [
+      { distance: '3,2', length: '4 cm' },
+      { distanceM: 3.2, lengthMm: 40 }
+    ],
+    [
+      { distance: '320 cm', length: '40 mm' },
+      { distanceM: 3.2, lengthMm: 40 }
+    ],
+    [
+      { distance: '3.2 m', length: '1 1/2 in' },
+      { distanceM: 3.2, lengthMm: 38.1 }
+    ]
+  ])('a length says its own unit, else the field does: %j', async (values, data) => {
+    await send(await open('void'), { course: '4', on: 'lap', ...values })
+    expect(await newest()).toMatchObject({ type: 'void', data })
+  })
+
+  it('a fraction of an inch where inches are usual, and decimals as they are written there', async () => {
+    await send(await open('void', { units: 'us' }), { course: '4', on: 'lap', distance: '10\' 6"', length: '1 1/2' })
+    expect(await newest()).toMatchObject({ data: { distanceM: 3.2004, lengthMm: 38.1 } })
+    expect(shown(await open('coupon', { lang: 'es' }))).toMatchObject({ thick: '1,5' })
+    await send(await open('coupon'), { welder: 'robot', widths: '41, 40 and 42', peel: 'film', thick: '1,5' })
+    expect(await newest()).toMatchObject({ type: 'coupon', data: { widthsMm: [41, 40, 42], thicknessMm: 1.5 } })
+  })
+
   it.each<[FormId, FormValues, string]>([
     ['kit', { name: 'K7', iso: '24', resin: '240' }, 'resin'],
     ['kit', { name: 'kit seven' }, 'name'],

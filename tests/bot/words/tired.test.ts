@@ -131,6 +131,11 @@ describe('places and names', () => {
   })
 })
 
+test('a roof is given to sheets, no site keeps one', () => {
+  const part = { code: 'unknown-word', word: '80x120', detail: { hint: 'siteRoof', nearest: 'sheets 80x120' } }
+  expect(refused('site roof 80x120')).toMatchObject(part)
+})
+
 describe('what is offered', () => {
   test.each([
     ['kit 7 is 24 degrees', 'kit K7 24 degrees'],

@@ -149,12 +149,11 @@ async function send() {
   const text = box.value.trim()
   if (text === '' && photo === null) return box.focus()
   closeSuggestions()
-  // A command with a slash goes without files, as in any chat: said before the photo is lost.
-  if (photo !== null && text.startsWith('/')) return trouble(t('photoNoSlash'))
   byId('send').disabled = true
   const done = await attempt(async () => {
     const files = photo === null ? [] : [(await upload(photo)).id]
-    return post('/room/say', { text, thread, files })
+    // A command with a slash takes no files, as in any chat: with a photo the same words go as a message.
+    return post('/room/say', { text: files.length > 0 ? text.replace(/^\\/+/, '') : text, thread, files })
   })
   byId('send').disabled = false
   if (done === null) return

@@ -43,7 +43,6 @@ export const en = {
   notReply: 'Not a reply',
   replies: 'Replies',
   picked: 'Photo: {name}',
-  photoNoSlash: 'A photo cannot go with a slash command. Write the same words without the slash: the photo goes with them.',
   noPhoto: 'No photo',
   onlyYou: 'only for you',
   edited: 'edited',

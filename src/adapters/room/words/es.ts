@@ -43,7 +43,6 @@ export const es: RoomWords = {
   notReply: 'Sin responder a nadie',
   replies: 'Respuestas',
   picked: 'Foto: {name}',
-  photoNoSlash: 'Una foto no puede ir con un comando con barra. Escriba lo mismo sin la barra: la foto va con ello.',
   noPhoto: 'Sin foto',
   onlyYou: 'solo para usted',
   edited: 'editado',

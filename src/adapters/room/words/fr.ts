@@ -43,7 +43,6 @@ export const fr: RoomWords = {
   notReply: 'Ne pas répondre',
   replies: 'Réponses',
   picked: 'Photo : {name}',
-  photoNoSlash: 'Une photo ne peut pas accompagner une commande à barre oblique. Écrivez la même chose sans la barre : la photo part avec.',
   noPhoto: 'Sans photo',
   onlyYou: 'pour vous seul',
   edited: 'modifié',

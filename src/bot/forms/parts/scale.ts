@@ -1,5 +1,5 @@
 import { convert, type Unit } from '../../../core/units.js'
-import type { Units } from '../../answer.js'
+import type { Lang, Units } from '../../answer.js'
 
 /** Units of the fields of a form, as they are typed behind a number. The metric ones are those of numbers in JSON. */
 export const scale = {
@@ -17,8 +17,18 @@ export function inUnit(label: string, kind: Kind, units: Units): string {
   return `${label}, ${shown[unit] ?? unit}`
 }
 
-/** A number of a JSON unit as the field takes it: a point, at most three places; null for none. */
-export function fieldNumber(value: number | null, kind: Kind, units: Units): string | null {
+/** A number of a JSON unit as the field is filled with it, in the person's decimals, at most three; null for none. */
+export function fieldNumber(value: number | null, kind: Kind, units: Units, lang: Lang): string | null {
   const converted = value === null ? null : convert(value, scale.metric[kind], scale[units][kind])
-  return converted === null ? null : String(Math.round(converted * 1000) / 1000)
+  if (converted === null) return null
+  const shown = String(Math.round(converted * 1000) / 1000)
+  return lang === 'en' ? shown : shown.replace('.', ',')
+}
+
+const examples = { metric: { small: '40 · 4 cm', long: '3.2 · 320 cm' }, us: { small: '1 1/2 · 40 mm', long: '10.5 · 10\' 6"' } } as const
+
+/** What a field of a length takes, by examples. */
+export function lengthHint(units: Units, kind: 'small' | 'long', lang: Lang): string {
+  const shown = examples[units][kind]
+  return lang === 'en' ? shown : shown.replaceAll('.', ',')
 }

@@ -88,9 +88,16 @@ export const siteVocabulary: Vocabulary = {
   new: { words: { en: 'new', es: 'nuev(o,a)', fr: 'nouveau nouvelle' }, read: readNew }
 }
 
+/** `site roof 80x120`: an outline is given to `sheets`; no setting of a site holds one. */
+function refuseRoof(walk: Walk): false {
+  const size = matchAt(/\d+(?:[.,]\d+)?\s?(?:m|ft|')?\s?[x×]\s?\d+(?:[.,]\d+)?\s?(?:m|ft|')?/iy, walk.text, walk.pos)?.[0].trim()
+  if (size !== undefined) throw new Refused('unknown-word', size, { label: 'outline', hint: 'siteRoof', nearest: `sheets ${size}` })
+  return false
+}
+
 /** What stands first and is no key is the name of the site. */
 function other(walk: Walk): boolean {
-  if (walk.items > 0) return false
+  if (walk.items > 0) return refuseRoof(walk)
   takeSiteName(walk)
   return true
 }
