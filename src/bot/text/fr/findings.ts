@@ -146,7 +146,10 @@ export const findings: Readonly<Record<Exclude<FindingId, ClosingCheck>, Finding
     is: { go: 'pas de verglas', caution: 'verglas possible', unknown: 'verglas : pas de donnée', 'no-go': 'verglas : gelé et mouillé' }
   },
   'strip-land': measured('soudure utile de chaque côté'),
-  'strip-gap': { name: 'écart', is: { go: 'écart', caution: 'écart', unknown: 'écart : pas de donnée', 'no-go': 'les lés se chevauchent en about' } },
+  'strip-gap': {
+    name: 'écart',
+    is: { go: 'écart', caution: 'écart', unknown: 'écart : pas de donnée', 'no-go': 'les feuilles se chevauchent en about' }
+  },
   'coupon-width': measured('largeur de soudure'),
   'open-voids': {
     name: 'défauts à reprendre',

@@ -3,7 +3,7 @@ import type { Text } from '../text.js'
 
 export const roofPicture: Text['roofPicture'] = {
   title: (site) => `Toiture de ${site}`,
-  stripTitle: (sheets) => plural('fr', sheets, { one: 'Bande de recouvrement', other: `Bande de recouvrement sur ${sheets} lés` }),
+  stripTitle: (sheets) => plural('fr', sheets, { one: 'Bande de recouvrement', other: `Bande de recouvrement sur ${sheets} feuilles` }),
   size: (width, depth) => `${width} × ${depth}`,
   courses: (count, along) => `${many(count, 'rang', 'rangs')} selon ${along}`,
   lowSide: 'côté bas',
@@ -23,7 +23,7 @@ export const roofPicture: Text['roofPicture'] = {
   openVoids: (count) => many(count, 'défaut ouvert', 'défauts ouverts'),
   voidAt: (number, x, y) => `défaut ${number} à ${x}, ${y}`,
   notNumbered: (count) => `${many(count, 'pièce', 'pièces')} sans place ici pour son numéro`,
-  cuts: 'sur un lé : son rouleau et la longueur à couper',
+  cuts: 'sur une feuille : son rouleau et la longueur à couper',
   notToScale: 'hors échelle',
   gap: 'écart',
   land: 'portée',
@@ -33,7 +33,7 @@ export const roofPicture: Text['roofPicture'] = {
   toEdge: 'jusqu’au bord',
   radius: 'coins r',
   lap: 'recouvrement',
-  sheet: 'lé',
+  sheet: 'feuille',
   edge: 'bord',
   weld: 'soudure tout autour'
 }

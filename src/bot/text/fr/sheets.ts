@@ -5,9 +5,9 @@ export const sheets: SheetsWords = {
   courses: (count) => counted('fr', count, { one: 'rang', many: 'de rangs', other: 'rangs' }),
   rolls: (count) => counted('fr', count, { one: 'rouleau', many: 'de rouleaux', other: 'rouleaux' }),
   area: (amount) => `toiture ${amount}`,
-  along: { x: 'lés le long de x, premier rang du côté bas y = 0', y: 'lés le long de y, premier rang du côté bas x = 0' },
+  along: { x: 'feuilles le long de x, premier rang du côté bas y = 0', y: 'feuilles le long de y, premier rang du côté bas x = 0' },
   waste: (percent) => `${percent} de ce qui est acheté est chute`,
-  leastRolls: (count) => `ces lés demandent au moins ${counted('fr', count, { one: 'rouleau', many: 'de rouleaux', other: 'rouleaux' })}`,
+  leastRolls: (count) => `ces feuilles demandent au moins ${counted('fr', count, { one: 'rouleau', many: 'de rouleaux', other: 'rouleaux' })}`,
   joints: (count) => counted('fr', count, { one: 'joint d’about', many: 'de joints d’about', other: 'joints d’about' }),
   strips: (count, total) =>
     `${counted('fr', count, { one: 'bande de recouvrement', many: 'de bandes de recouvrement', other: 'bandes de recouvrement' })}, au total ${total}`,
