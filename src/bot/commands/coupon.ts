@@ -47,8 +47,14 @@ async function conditionsOf(on: OnSite, at: number): Promise<CouponData['conditi
   return { ...weatherOf(facts), ...(lead === undefined ? {} : { lead }) }
 }
 
-function weatherOf({ airC, sheetC, windKmh, cloudPct }: Facts) {
-  return { airC: airC.value, sheetC: sheetC.value, windKmh: windKmh.value, cloudPct: cloudPct.value }
+const watched = ['airC', 'sheetC', 'windKmh', 'cloudPct'] as const
+
+/** With the names of what is an estimate, so that a record does not tell it as read. */
+function weatherOf(facts: Pick<Facts, (typeof watched)[number]>) {
+  const { airC, sheetC, windKmh, cloudPct } = facts
+  const estimated = watched.filter((name) => facts[name].value !== null && (facts[name].origin === 'forecast' || facts[name].origin === 'model'))
+  const values = { airC: airC.value, sheetC: sheetC.value, windKmh: windKmh.value, cloudPct: cloudPct.value }
+  return estimated.length === 0 ? values : { ...values, estimated }
 }
 
 /** The width as a finding; a bad peel fails the coupon whatever its width, a warm or half told one is not judged. */

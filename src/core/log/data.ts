@@ -106,6 +106,8 @@ export interface CouponData {
     readonly sheetC: number | null
     readonly windKmh: number | null
     readonly cloudPct: number | null
+    /** Which of these nobody read: the forecast or the model says so. Absent: none; entries of earlier versions do not say. */
+    readonly estimated?: readonly ('airC' | 'sheetC' | 'windKmh' | 'cloudPct')[]
     /** Stated for the day by then; absent: none was. */
     readonly lead?: NonNullable<StatementData['lead']>
   }

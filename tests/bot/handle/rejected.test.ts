@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { dataWords } from '../../../src/bot/papers/record/entry-words.js'
+import { texts } from '../../../src/bot/text/index.js'
 import { verifySite } from '../../../src/bot/verify.js'
+import type { How } from '../../../src/bot/views/how.js'
 import { numbersOf, type Question, type Seamhand, seamhands } from '../../support/seamhand.js'
 
 const open = seamhands()
@@ -117,5 +120,24 @@ describe('a kit that empties unevenly (common practice, no source)', () => {
     expect(lines[0]).toContain('NO-GO: kit K10')
     expect(lines[1]).toContain('iso 15 °C')
     expect(lines.findIndex((line) => line.includes('K7 empties unevenly'))).toBeGreaterThan(1)
+  })
+})
+
+describe('the conditions of a coupon', () => {
+  it('tell what nobody read as estimates, and nothing of what is not known', async () => {
+    const seamhand = await open({ weather: 'sample' })
+    await seamhand.ask('weld air 20 wind 5')
+    await seamhand.ask('weld robot 41 mm film')
+    const conditions = async () => (await seamhand.entries()).findLast(({ type }) => type === 'coupon')?.data.conditions
+    expect(await conditions()).toMatchObject({ airC: 20, windKmh: 5, estimated: ['sheetC', 'cloudPct'] })
+    await seamhand.ask('weld sheet 25')
+    await seamhand.ask('weld robot 41 mm film')
+    expect(await conditions()).toMatchObject({ sheetC: 25, estimated: ['cloudPct'] })
+  })
+
+  it('stand in a record with them named', () => {
+    const how: How = { lang: 'en', units: 'metric', zone: 'Europe/Berlin' }
+    const data = { conditions: { airC: 20, sheetC: 31, cloudPct: 40, estimated: ['sheetC', 'cloudPct'] } }
+    expect(dataWords(data, how, texts.en.record)).toMatch(/estimates: sheet, cloud\)$/)
   })
 })

@@ -31,6 +31,7 @@ function valueWords(name: string, value: Json, how: How, words: RecordWords, dep
   if (typeof value === 'boolean') return value ? words.yes : words.no
   if (typeof value === 'number') return amount(value, unitOf(name), how)
   if (typeof value === 'string') return isCode(name, value, words) ? words.codes[value] : plainText(value)
+  if (name === 'estimated' && Array.isArray(value)) return value.map((one) => memberWords(String(one), words)).join(', ')
   if (Array.isArray(value)) return value.flatMap((one) => valueWords(name, one, how, words, depth + 1) ?? []).join(', ')
   return `(${dataWords(value as JsonObject, how, words, depth + 1)})`
 }

@@ -71,6 +71,7 @@ export const members: RecordWords['members'] = {
   cause: 'cause',
   minWidthMm: 'least width',
   conditions: 'conditions',
+  estimated: 'estimates',
   cloudPct: 'cloud',
   event: 'change',
   course: 'course',

@@ -71,6 +71,7 @@ export const members: RecordWords['members'] = {
   cause: 'causa',
   minWidthMm: 'ancho mínimo',
   conditions: 'condiciones',
+  estimated: 'estimaciones',
   cloudPct: 'nubes',
   event: 'cambio',
   course: 'hilera',

@@ -71,6 +71,7 @@ export const members: RecordWords['members'] = {
   cause: 'cause',
   minWidthMm: 'largeur minimale',
   conditions: 'conditions',
+  estimated: 'estimations',
   cloudPct: 'nuages',
   event: 'changement',
   course: 'rang',
