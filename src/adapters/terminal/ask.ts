@@ -5,6 +5,7 @@ import { builtInSheets } from '../../bot/limits/index.js'
 import { type Sheets, StoreError } from '../../bot/ports.js'
 import type { Reply } from '../../bot/reply.js'
 import { failed, respond } from '../../bot/respond.js'
+import { withoutEntities } from '../../bot/views/escape.js'
 import { issuedOption, problems, type Question, question } from './ask-options.js'
 import { Stop, type Terminal } from './io.js'
 import { readOptions } from './options.js'
@@ -138,7 +139,7 @@ function broken(error: unknown, asked: Question, tools: Tools): Reply {
 }
 
 function print(reply: Reply, json: boolean, { terminal }: Tools): number {
-  terminal.out(json ? `${JSON.stringify(reply)}\n` : `${reply.text}\n`)
+  terminal.out(json ? `${JSON.stringify(reply)}\n` : `${withoutEntities(reply.text)}\n`)
   if (reply.ok) return 0
   return refusedByOutside.has(reply.error?.code ?? '') ? 1 : 2
 }

@@ -1,6 +1,8 @@
-import { localDate, toIso } from '../../core/instant.js'
+import { type Instant, localDate, toIso } from '../../core/instant.js'
 import { type EmptiedKit, meanYield, yieldsBy } from '../../core/kits/yield.js'
+import { canonical } from '../../core/log/canonical.js'
 import type { LaidData } from '../../core/log/data.js'
+import type { JsonObject } from '../../core/log/entry.js'
 import { emptyDay } from '../../core/log/states/day.js'
 import { areaOf } from '../../core/log/states/kit.js'
 import { emptySite } from '../../core/log/states/site.js'
@@ -22,6 +24,7 @@ export async function laid({ laid: said }: Extract<Said, { command: 'laid' }>, o
   const day = localDate(at, session.settings.zone)
   const names = [...metresByWelder(said).keys()]
   const before = await Promise.all(names.map((name) => welderOf(session, name)))
+  const sameAt = await loggedBefore({ ...said, kit }, on, day, at)
   await session.log('laid', `day:${day}`, { ...said, kit, ...(await lapsedThen(names, on, at)) }, at)
   const today = (await session.state(`day:${day}`)) ?? emptyDay
   const kits = await emptiedKits(on)
@@ -43,9 +46,21 @@ export async function laid({ laid: said }: Extract<Said, { command: 'laid' }>, o
       driftPct: yieldM2PerKit === null ? null : drift(yieldM2PerKit),
       yieldByDay: rows(({ emptiedAt }) => localDate(emptiedAt, session.settings.zone)),
       yieldByLot: rows(({ lot }) => lot),
+      ...(sameAt === null ? {} : { sameAt: iso(sameAt) }),
       ...(await holdNumbers(on, before))
     }
   })
+}
+
+const againS = 600
+
+/** When the very same was laid a few minutes before: two phones, or a message sent twice. Null where it was not. */
+async function loggedBefore(data: LaidData, { session }: OnSite, day: string, at: number): Promise<Instant | null> {
+  const plain = ({ lapsed: _lapsed, ...rest }: LaidData) => canonical({ ...rest } as unknown as JsonObject)
+  const same = (await session.steps(`day:${day}`)).findLast(
+    (step) => step.type === 'laid' && Math.abs(at - step.at) <= againS && plain(step.data as unknown as LaidData) === plain(data)
+  )
+  return same?.at ?? null
 }
 
 /** Welders whose clearance of a coupon the day, the lead or the weather had lapsed by then: the fold of a welder sees none of these. */

@@ -5,9 +5,12 @@ import type { ProbeData, RepairData } from '../../core/log/closing-data.js'
 import { weldedAt } from '../../core/log/states/day.js'
 import { emptySite } from '../../core/log/states/site.js'
 import type { VoidState } from '../../core/log/states/void.js'
+import { offRoof } from '../../core/sheets/on-roof.js'
 import { waitUntil } from '../../core/welds/cold-wait.js'
 import { mendOf } from '../../core/welds/mend.js'
 import { voidRate } from '../../core/welds/rate.js'
+import { sameVoid } from '../../core/welds/same-void.js'
+import { stepsSaid } from '../../core/welds/steps-said.js'
 import { dayToClose } from '../closing/day-to-close.js'
 import { openRows } from '../closing/open-rows.js'
 import { type Done, type OnSite, refuse, type Told, told } from '../context.js'
@@ -21,9 +24,14 @@ export async function probeOpen({ found }: Extract<Said, { command: 'probe open'
   const { session } = on
   const number = ((await session.latest('site')) ?? emptySite).voids.highest + 1
   const wait = found.cooled ? null : waitUntil(await lastWelded(on, at), at)
+  const same = sameVoid(found, await statesOf(session.view, 'void'))
+  const { widthM, lapMm } = on.sheet.sheet
+  const doubts = { ...(same === null ? {} : { sameAs: same }), ...offRoof(found, session.settings.roof, widthM, lapMm) }
   await session.log('void', `void:${number}`, found, at)
   const under = found.on === 'strip' || found.on === 'patch' ? await lapsUnder(on, found.course) : []
-  return told(await status(on, number, { waitUntil: iso(wait), under, datedAt: datedAt(on, at), ...photosWanted(`void:${number}`, found.files) }))
+  return told(
+    await status(on, number, { waitUntil: iso(wait), under, datedAt: datedAt(on, at), ...doubts, ...photosWanted(`void:${number}`, found.files) })
+  )
 }
 
 /** When metres were last welded on the day of an instant. */
@@ -69,7 +77,7 @@ export async function probeStep(said: StepSaid, on: OnSite, at: number): Promise
   const dated = ranBack ? before.changedAt : at
   const cold = said.cooled || before.repair?.steps.includes('cooled') === true
   const wait = step === 'fixed' || cold ? null : waitUntil(before.changedAt, dated)
-  await session.log(type, `void:${number}`, step === 'fixed' ? repairOf(said) : probeOf(said), dated)
+  await session.log(type, `void:${number}`, step === 'fixed' ? repairOf(said) : probeOf(said, wait !== null), dated)
   return told(await status(on, number, { waitUntil: iso(wait), datedAt: datedAt(on, dated), ...photosWanted(`void:${number}`, said.files) }))
 }
 
@@ -77,8 +85,9 @@ function repairOf({ steps, patched, files }: StepSaid): RepairData {
   return { ...(steps && { steps }), ...(patched && { patched }), ...(files && { files }) }
 }
 
-function probeOf({ step, cooled, files }: StepSaid): ProbeData {
-  return { passed: step === 'passed', ...(cooled && { cooled }), ...(files && { files }) }
+/** `warm` is noted where it passed: a warm weld hides a void, and whoever reads the record must see it. */
+function probeOf({ step, cooled, files }: StepSaid, warm: boolean): ProbeData {
+  return { passed: step === 'passed', ...(cooled && { cooled }), ...(warm && step === 'passed' && { warm }), ...(files && { files }) }
 }
 
 /** A photo of a void that is there already. */
@@ -135,7 +144,14 @@ function whereOf(one: VoidState | null) {
 function mendNumbers(one: VoidState | null) {
   if (one === null || one.state === 'passed') return {}
   const { how, why, patchMm, probeMm } = mendOf(one.found, one.failures)
-  return { mend: how, mendWhy: why, patchMm, probeMm, patched: one.state === 'repaired' ? (one.repair?.patched ?? false) : null }
+  return {
+    mend: how,
+    mendWhy: why,
+    patchMm,
+    probeMm,
+    patched: one.state === 'repaired' ? (one.repair?.patched ?? false) : null,
+    stepsSaid: one.state === 'repaired' ? stepsSaid(one) : null
+  }
 }
 
 /** May the area be closed: not while a void is open, or repaired and not probed again. */

@@ -24,7 +24,8 @@ export async function undo(said: Extract<Said, { command: 'undo' }>, on: OnSite)
   for (const { entry, day } of targets) {
     await on.session.logTouching('undo', entry.subject, { target: entry.seq }, touches(entry, day))
   }
-  return told({ command: 'undo', numbers: { undone: targets.map(({ entry }) => `${entry.site}-${entry.seq}`) } })
+  const taken = targets.map(({ entry: { type, subject, data } }) => ({ type, subject, data }))
+  return told({ command: 'undo', numbers: { undone: targets.map(({ entry }) => `${entry.site}-${entry.seq}`), taken } })
 }
 
 async function named(ids: readonly string[], { session }: OnSite): Promise<readonly Kept[] | Done> {

@@ -8,6 +8,14 @@ export interface FirstWords {
   noVoids(welded: string): string
   /** No void, and no weld either. */
   readonly noWelds: string
+  /** Of a repair: nobody said how it was done. */
+  readonly stepsUnsaid: string
+  readonly passedWarm: string
+  /** An entry that may be one logged twice, or that cannot be: by number of the void, count, side of the roof, time. */
+  sameVoid(n: string): string
+  noCourse(most: string): string
+  beyondRoof(side: string): string
+  sameLaid(at: string): string
   /** That no heat is logged does not say that there was none. */
   readonly noHeat: string
   /** What counts as heat, and how any other is said. */

@@ -25,6 +25,11 @@ export function withEntities(text: string): string {
   return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;')
 }
 
+/** The same where nothing reads markup (a header, a terminal): entities are turned back. */
+export function withoutEntities(text: string): string {
+  return text.replace(/&lt;/g, '<').replace(/&gt;/g, '>').replace(/&amp;/g, '&')
+}
+
 /** Cuts after so many characters (code points), and shows that it did. */
 export function clip(text: string, max: number): string {
   const points = [...text]

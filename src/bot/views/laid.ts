@@ -6,6 +6,7 @@ import { clockOf, dateOf } from './clock.js'
 import { escapeText } from './escape.js'
 import { heldLines } from './holding.js'
 import type { How } from './how.js'
+import { shapes } from './outcome.js'
 import type { Page } from './page.js'
 import { flag, num, rows, str } from './read.js'
 import { pageOf } from './view.js'
@@ -21,7 +22,9 @@ export function laidView(answer: Answer, how: How, text: Text): Page {
   const [area, robot, hand] = [say('areaM2', 'm2'), say('robotM', 'm'), say('handM', 'm')]
   const [real, plan] = [say('yieldM2PerKit', 'm2'), say('planM2PerKit', 'm2')]
   const driftPct = num(numbers, 'driftPct')
+  const same = clockOf(str(numbers, 'sameAt'), answer.at, how)
   const lines = [
+    ...(same === null ? [] : [`${shapes.caution} ${text.first.sameLaid(same)}`]),
     ...(robot === null || hand === null ? [] : [laid.welded(robot, hand)]),
     real === null ? laid.noPlan : laid.yield(real, plan),
     ...(driftPct === null || !(Math.abs(driftPct) > driftPctFrom) ? [] : [laid.drift(amount(Math.abs(driftPct), '%', how), driftPct > 0)]),

@@ -1,6 +1,6 @@
 import type { ContextBlock, HeaderBlock, KnownBlock, SectionBlock } from '@slack/types'
 import type { Lang, Spoken } from '../answer.js'
-import { clip } from './escape.js'
+import { clip, withoutEntities } from './escape.js'
 
 /** A message before it is laid out: lines, each already escaped. Empty parts are left out. */
 export interface Page {
@@ -61,8 +61,7 @@ export function wholeLines(lines: readonly string[], max: number): string {
 
 /** In a header plain text is shown as it is: entities are turned back, and nothing in it is read as markup. */
 function header(text: string): HeaderBlock {
-  const shown = text.replace(/&lt;/g, '<').replace(/&gt;/g, '>').replace(/&amp;/g, '&')
-  return { type: 'header', text: { type: 'plain_text', text: clip(shown, headerMax), emoji: false } }
+  return { type: 'header', text: { type: 'plain_text', text: clip(withoutEntities(text), headerMax), emoji: false } }
 }
 
 /** `verbatim`: the chat service looks for no links, names or channels in it. */

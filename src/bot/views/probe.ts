@@ -23,6 +23,7 @@ export function probeView(answer: Answer, how: How, text: Text): Page {
   const [open, repaired, passed] = [num(numbers, 'open') ?? 0, num(numbers, 'repaired') ?? 0, num(numbers, 'passed') ?? 0]
   const any = open + repaired + passed > 0
   const said = [
+    ...doubtLines(numbers, how, text),
     ...waitLine(numbers, answer, how, text),
     ...(num(numbers, 'void') === null ? [] : [voidLine(numbers, answer, how, text), ...mendLines(numbers, answer, how, text)]),
     any ? probe.counts(open, repaired, passed) : probe.noVoids,
@@ -68,6 +69,16 @@ function voidLine(one: Readonly<Record<string, Json>>, { at }: Answer, how: How,
   return parts.length === 0 ? name : `${name}${frame.colon}${parts.join(', ')}`
 }
 
+/** What may have been typed wrong, or twice: it is logged as said, and may be taken back. */
+function doubtLines(numbers: Answer['numbers'], how: How, { first }: Text): readonly string[] {
+  const [same, most, longest] = [num(numbers, 'sameAs'), num(numbers, 'mostCourses'), num(numbers, 'longestM')]
+  return [
+    ...(same === null ? [] : [first.sameVoid(String(same))]),
+    ...(most === null ? [] : [first.noCourse(String(most))]),
+    ...(longest === null ? [] : [first.beyondRoof(amount(longest, 'm', how))])
+  ].map((line) => `${shapes.caution} ${line}`)
+}
+
 /** Before anything else: a probe of a warm weld finds nothing. */
 function waitLine(numbers: Answer['numbers'], { at }: Answer, how: How, { closing: { mend } }: Text): readonly string[] {
   const wait = clockOf(str(numbers, 'waitUntil'), at, how)
@@ -75,13 +86,14 @@ function waitLine(numbers: Answer['numbers'], { at }: Answer, how: How, { closin
 }
 
 /** How it is mended, what it hides; both times where an entry is dated otherwise than now. */
-function mendLines(numbers: Answer['numbers'], { at }: Answer, how: How, { closing: { mend } }: Text): readonly string[] {
+function mendLines(numbers: Answer['numbers'], { at }: Answer, how: How, { closing: { mend }, first }: Text): readonly string[] {
   const dated = clockOf(str(numbers, 'datedAt'), at, how)
   const under = nums(numbers, 'under')
   return [
     ...(dated === null ? [] : [mend.dated(dated)]),
     ...(str(numbers, 'state') === 'open' ? toMend(numbers, how, mend) : []),
     ...(flag(numbers, 'patched') === false && num(numbers, 'patchMm') !== null ? [mend.wantsPatch(num(numbers, 'void') ?? 0)] : []),
+    ...(flag(numbers, 'stepsSaid') === false ? [first.stepsUnsaid] : []),
     ...(under.length === 0 ? [] : [mend.under(under.join(', '))])
   ]
 }

@@ -17,6 +17,8 @@ export interface ProbeData {
   readonly passed: boolean
   /** Stated cold. */
   readonly cooled?: true
+  /** Probed before the repair had cooled, by the log: it says little. */
+  readonly warm?: true
   readonly files?: readonly string[]
 }
 

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { readSheets } from '../../../src/adapters/limits/files.js'
+import { exported } from '../../../src/bot/papers/record/export.js'
 import type { Reply } from '../../../src/bot/reply.js'
-import { fullSpray, numbersOf, seamhands } from '../../support/seamhand.js'
+import { texts } from '../../../src/bot/text/index.js'
+import { fullSpray, instantOf, numbersOf, seamhands } from '../../support/seamhand.js'
 
 const open = seamhands()
 const languages = ['en', 'es', 'fr'] as const
@@ -111,5 +114,65 @@ describe('what is left to do', () => {
     expect(none.text).not.toContain('taped')
     expect(numbersOf(none)).toMatchObject({ openEdgeM: 0, method: null })
     expect(none.text).toContain('nothing stands open')
+  })
+})
+
+describe('what may be logged twice or cannot be', () => {
+  it.each(languages)('is taken as said, and said: a void at the same place, off the roof, the same metres again, in %s', async (lang) => {
+    const bot = await open()
+    await bot.ask('probe course 4 end 3.2 m 40 mm', { at: '10:00' })
+    const twice = await bot.ask('probe course 4 end 3.2 m 40 mm', { at: '10:01', lang })
+    expect(numbersOf(twice)).toMatchObject({ void: 2, sameAs: 1 })
+    expect(twice.text).toMatch(/△ .*1/)
+    // 19 sheets of 2 m with laps of 80 mm go side by side along 36 m: 18 cover 34.64 m, 19 cover 36.56 m.
+    const off = await bot.ask('probe course 99 end 320 m 40 mm', { at: '10:02', lang })
+    expect(numbersOf(off)).toMatchObject({ void: 3, mostCourses: 19, longestM: 36 })
+    expect(off.text).toMatch(/△ .*19/)
+    expect(numbersOf(await bot.ask('probe course 19 end 36 m 40 mm', { at: '10:03' }))).not.toHaveProperty('mostCourses')
+
+    await bot.ask('laid 20 m2 robot 12', { at: '11:00' })
+    const again = await bot.ask('laid 20 m2 robot 12', { at: '11:05', lang })
+    expect(numbersOf(again)).toMatchObject({ areaM2: 40, sameAt: '2026-05-04T09:00:00Z' })
+    expect(again.text).toMatch(/△ .*11:00/)
+    expect(numbersOf(await bot.ask('laid 20 m2 robot 12', { at: '12:00' }))).not.toHaveProperty('sameAt')
+  })
+
+  it.each(languages)('says what an undo took back, in %s', async (lang) => {
+    const bot = await open()
+    await bot.ask('probe course 4 end 3.2 m 40 mm')
+    const undone = await bot.ask('undo', { lang })
+    expect(numbersOf(undone)).toMatchObject({ undone: ['demo-1'], taken: [{ type: 'void', subject: 'void:1', data: { course: 4 } }] })
+    expect(lines(undone)[1]).toMatch(/1.*40\smm/)
+  })
+})
+
+/** A weld that is still warm hides a void: common practice, no source. */
+describe('a void that passed warm, or of which nobody said how it was mended', () => {
+  it.each(languages)('says so in its answer and in the record, in %s', async (lang) => {
+    const bot = await open()
+    await bot.ask('probe course 4 end 3.2 m 40 mm', { at: '10:00' })
+    const fixed = await bot.ask('probe 1 fixed', { at: '10:01', lang })
+    expect(numbersOf(fixed)).toMatchObject({ stepsSaid: false })
+    const { stepsUnsaid, passedWarm } = texts[lang].first
+    expect(fixed.text).toContain(stepsUnsaid)
+    await bot.ask('probe 1 passed', { at: '10:02' })
+    await bot.ask('probe course 5 end 3.2 m 40 mm', { at: '10:04' })
+    expect(numbersOf(await bot.ask('probe 2 fixed lifted cooled', { at: '10:05' }))).toMatchObject({ stepsSaid: true })
+    await bot.ask('probe 2 passed', { at: '10:06' })
+    expect((await bot.entries()).flatMap(({ type, data }) => (type === 'probe' ? [data] : []))).toEqual([
+      { passed: true, warm: true },
+      { passed: true }
+    ])
+
+    const view = await bot.store.view({ workspace: 'local', site: 'demo' })
+    if (view === null) throw new Error('no demo')
+    const of = { view, kept: bot.store, sheets: readSheets(null), now: instantOf('18:00'), lang }
+    const pdf = JSON.stringify((await exported(of, 'pdf', ['2026-05-04']))?.data)
+    const csv = JSON.stringify((await exported(of, 'csv', ['2026-05-04']))?.data)
+    expect(pdf.split(passedWarm)).toHaveLength(2)
+    // Once in the table of voids, once in the entry of the repair.
+    expect(pdf.split(stepsUnsaid)).toHaveLength(3)
+    expect(csv.split(stepsUnsaid)).toHaveLength(2)
+    expect(csv).toContain(texts[lang].record.members.warm)
   })
 })

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { clip, escapeText } from '../../../src/bot/views/escape.js'
+import { clip, escapeText, withEntities, withoutEntities } from '../../../src/bot/views/escape.js'
 import { blockProblems } from '../../support/blocks.js'
 
 describe('escapeText', () => {
@@ -37,4 +37,8 @@ describe('escapeText', () => {
       })
     )
   })
+})
+
+it('what was made fit for markup is as typed again where none is read', () => {
+  for (const typed of ['<b>bold</b> & more', '&lt; typed as such', '&amp;amp;']) expect(withoutEntities(withEntities(typed))).toBe(typed)
 })

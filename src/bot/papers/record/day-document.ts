@@ -2,6 +2,7 @@ import { toIso } from '../../../core/instant.js'
 import { outcomes } from '../../../core/outcome.js'
 import { counting } from '../../../core/record/day-log.js'
 import { metresOf } from '../../../core/welds/holding.js'
+import { stepsSaid } from '../../../core/welds/steps-said.js'
 import { openLines } from '../../posts/open-lines.js'
 import { texts } from '../../text/index.js'
 import type { Text } from '../../text/text.js'
@@ -120,12 +121,17 @@ function voidStates({ voids }: Gathered, how: How, text: Text): readonly Part[] 
   if (voids.length === 0) return []
   const { columns, members } = text.record
   const { probe } = text
-  const rows = voids.map(({ number, state, found, failures }) => [
+  const rows = voids.map(({ number, state, found, failures, warm, repair }) => [
     String(number),
     [probe.course(found.course), probe.on[found.on], ...(found.distanceM === null ? [] : [probe.at(amount(found.distanceM, 'm', how))])].join(', '),
     amount(found.lengthMm, 'mm', how),
     found.causes.map((cause) => probe.causes[cause]).join(', '),
-    failures === 0 ? probe.states[state] : `${probe.states[state]} · ${text.record.codes.failed} × ${failures}`
+    [
+      probe.states[state],
+      ...(failures === 0 ? [] : [`${text.record.codes.failed} × ${failures}`]),
+      ...(state === 'passed' && warm === true ? [text.first.passedWarm] : []),
+      ...(state === 'open' || stepsSaid({ ...(repair && { repair }) }) ? [] : [text.first.stepsUnsaid])
+    ].join(' · ')
   ])
   return [
     { kind: 'table', head: [columns.number, columns.where, members.lengthMm, members.causes, columns.state], rows, shares: [8, 36, 12, 20, 24] }

@@ -1,5 +1,6 @@
 import type { Json, JsonObject } from '../../../core/log/entry.js'
 import type { CodeName, RecordWords } from '../../text/record-words.js'
+import type { Text } from '../../text/text.js'
 import { amount, unitOfName } from '../../views/amount.js'
 import type { How } from '../../views/how.js'
 
@@ -20,6 +21,13 @@ export function dataWords(data: JsonObject, how: How, words: RecordWords, depth 
     return shown === null ? [] : [`${memberWords(name, words)}: ${shown}`]
   })
   return said.join(' · ')
+}
+
+/** The same of an entry: a repair that says nothing of its steps says so. */
+export function entryWords(type: string, data: JsonObject, how: How, { record, first }: Pick<Text, 'record' | 'first'>): string {
+  const words = dataWords(data, how, record)
+  if (type !== 'repair' || data.steps !== undefined || data.patched === true) return words
+  return words === '' ? first.stepsUnsaid : `${words} · ${first.stepsUnsaid}`
 }
 
 function memberWords(name: string, { members }: RecordWords): string {

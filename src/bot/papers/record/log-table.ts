@@ -5,13 +5,14 @@ import { texts } from '../../text/index.js'
 import { clock } from '../../views/clock.js'
 import type { How } from '../../views/how.js'
 import type { TableData } from '../document.js'
-import { dataWords, plainText } from './entry-words.js'
+import { entryWords, plainText } from './entry-words.js'
 import type { Gathered } from './gathered.js'
 import { idOf, nameOf } from './sections.js'
 
 /** The log of a day as a table: one row an entry, words beside the data as they were logged. */
 export function logTable(on: Gathered, how: How): TableData {
-  const { record } = texts[how.lang]
+  const text = texts[how.lang]
+  const { record } = text
   const { columns } = record
   const head = [
     columns.entry,
@@ -41,7 +42,7 @@ export function logTable(on: Gathered, how: How): TableData {
       entry.via,
       record.types[entry.type],
       plainText(entry.subject),
-      dataWords(shown(line), how, record),
+      entryWords(entry.type, shown(line), how, text),
       [
         ...(undoneBy === null ? [] : [record.undone(entryId(on.site, undoneBy))]),
         ...(correctedBy === null ? [] : [record.corrected(entryId(on.site, correctedBy))])

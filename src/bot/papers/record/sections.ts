@@ -11,7 +11,7 @@ import { findingWords } from '../../views/finding.js'
 import type { How } from '../../views/how.js'
 import type { DocumentPart } from '../document.js'
 import type { Paper } from '../paper.js'
-import { dataWords, plainText } from './entry-words.js'
+import { entryWords, plainText } from './entry-words.js'
 import { type Gathered, timeOf } from './gathered.js'
 
 type Part = DocumentPart<Paper>
@@ -37,7 +37,7 @@ export function entrySections(on: Gathered, how: How, text: Text): readonly Part
       timeOf(line.entry.at, how.zone),
       nameOf(line, on),
       aboutOf(line, text),
-      [dataWords(line.data, how, text.record), ...notesOf(line, on, how, text)].filter((part) => part !== '').join(' · '),
+      [entryWords(line.entry.type, line.data, how, text), ...notesOf(line, on, how, text)].filter((part) => part !== '').join(' · '),
       idOf(line)
     ])
     const head = [columns.time, columns.who, columns.about, columns.what, columns.entry]

@@ -14,6 +14,8 @@ export interface VoidState {
   readonly changedAt: Instant
   /** The last repair. Absent before the first: states folded by earlier versions have none. */
   readonly repair?: { readonly at: Instant; readonly steps: readonly RepairStep[]; readonly patched: boolean }
+  /** The last probe passed it warm. Absent where it did not, or nobody could tell: earlier versions noted none. */
+  readonly warm?: true
   /** Absent while no photo was named. */
   readonly pictures?: Photos
 }
@@ -33,7 +35,7 @@ function moved(before: VoidState | null, step: Step): VoidState | null {
   if (before === null) return null
   if (step.type === 'repair') return { ...before, state: 'repaired', changedAt: step.at, ...repairOf(step) }
   if (step.type !== 'probe') return before
-  if (step.data.passed === true) return { ...before, state: 'passed', changedAt: step.at }
+  if (step.data.passed === true) return { ...before, state: 'passed', changedAt: step.at, ...(step.data.warm === true && { warm: true }) }
   return { ...before, state: 'open', failures: before.failures + 1, changedAt: step.at }
 }
 
