@@ -353,7 +353,8 @@ describe('every finding', () => {
       [/LENGTH|LARGO|LONGUEUR/, '12 m'],
       [/ T$/, ' 20'],
       [/ N\b/, ' 50'],
-      [/ V$/, ' 10']
+      [/ V$/, ' 10'],
+      [/@(TIME|HORA|HEURE)/, '@00:01']
     ]
     const filled = (words: string) => values.reduce((text, [placeholder, value]) => text.replace(placeholder, value), words)
     const weld = new Set(['read:sheet', 'state:lap', 'state:lead', 'weld:coupon'])
@@ -363,6 +364,7 @@ describe('every finding', () => {
       'state:drains': 'seal',
       'state:rolled': 'seal',
       'state:fire': 'fire',
+      'state:heat': 'fire',
       'state:detail': 'detail'
     }
     for (const { toSay } of Object.values(texts)) {
