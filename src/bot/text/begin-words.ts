@@ -17,6 +17,8 @@ export interface BeginWords {
   named(person: string, role: string): string
   readonly roles: Readonly<Record<PersonRole, string>>
   supervisors(list: string): string
+  /** Where somebody is named that the chat service did not give: how to name one, and who is known. */
+  known(list: string): string
   readonly noSupervisor: string
   /** Who can, where a person may not. */
   askOne(list: string): string

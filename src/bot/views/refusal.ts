@@ -188,8 +188,9 @@ function understoodWords({ label, value, unit }: Understood, how: How, text: Tex
 }
 
 function nearestLine({ code, detail }: Refusal, text: Text): readonly string[] {
-  const { nearest, offer } = detail
+  const { nearest, offer, known } = detail
   if (typeof offer === 'string') return [text.refusal.nearest(escapeText(offer, offerMax))]
+  if (code === 'not-found' && detail.label === 'person' && Array.isArray(known)) return [text.begin.known(whoAll(known as readonly string[]))]
   const near = typeof nearest === 'string' ? [nearest] : Array.isArray(nearest) ? (nearest as readonly string[]) : []
   if (near.length === 0) return []
   const words = near.slice(0, 10).map((word) => escapeText(word, wordMax))

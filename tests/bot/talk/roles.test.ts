@@ -35,8 +35,19 @@ describe('roles', () => {
 
   it('are named by nobody else, and by no name that the chat service did not give', async () => {
     expect((await say('U0CREW01', 'role <@U0CREW01> supervisor')).text).toContain('Ask a supervisor: <@U0BOSS01>')
-    expect((await say('U0BOSS01', 'role @ana supervisor')).text).toContain('Not found')
+    const stranger = (await say('U0BOSS01', 'role @ana supervisor')).text
+    expect(stranger).toContain('Not found')
+    expect(stranger).toContain('Type @ and choose the person, or write the id. Known here: <@U0BOSS01>')
     expect((await say('U0BOSS01', 'role supervisor')).text).toContain('Missing: person')
+    expect(await roleOf('U0CREW01')).toBeNull()
+  })
+
+  it('know their own words only: what is none is named, and two people are two', async () => {
+    expect((await say('U0BOSS01', 'role <@U0CREW01> boss')).text).toContain('Not understood: “boss”')
+    expect((await talking.talk.say(talking.delivery({ user: 'U0BOSS01', lang: 'fr' }), 'role <@U0CREW01> boss')).text).toContain(
+      '[chef | équipe | inspecteur]'
+    )
+    expect((await say('U0BOSS01', 'role <@U0CREW01> <@U0CREW02> crew')).text).toContain('twice')
     expect(await roleOf('U0CREW01')).toBeNull()
   })
 

@@ -13,6 +13,7 @@ export const begin: BeginWords = {
   named: (person, role) => `${person} is ${role} from now on`,
   roles: { supervisor: 'supervisor', crew: 'crew', inspector: 'inspector' },
   supervisors: (list) => `Supervisors: ${list}`,
+  known: (list) => `Type @ and choose the person, or write the id. Known here: ${list}`,
   noSupervisor: 'No supervisor yet: whoever speaks first in the chat is one.',
   askOne: (list) => `Ask a supervisor: ${list}`,
   lastSupervisor: 'the only supervisor: name another one first'

@@ -13,6 +13,7 @@ export const begin: BeginWords = {
   named: (person, role) => `${person}: ${role} desde ahora`,
   roles: { supervisor: 'supervisor', crew: 'cuadrilla', inspector: 'inspector' },
   supervisors: (list) => `Supervisores: ${list}`,
+  known: (list) => `Escribir @ y elegir a la persona, o poner su id. Conocidos aquí: ${list}`,
   noSupervisor: 'Todavía no hay supervisor: lo será quien hable primero en el chat.',
   askOne: (list) => `Pedirlo a un supervisor: ${list}`,
   lastSupervisor: 'es el único supervisor: nombrar antes a otro'

@@ -13,6 +13,7 @@ export const begin: BeginWords = {
   named: (person, role) => `${person} : ${role} à partir de maintenant`,
   roles: { supervisor: 'chef de chantier', crew: 'équipe', inspector: 'inspecteur' },
   supervisors: (list) => `Chefs de chantier : ${list}`,
+  known: (list) => `Taper @ et choisir la personne, ou écrire son id. Connus ici : ${list}`,
   noSupervisor: 'Pas encore de chef de chantier : ce sera le premier qui parle dans le chat.',
   askOne: (list) => `Demander à un chef de chantier : ${list}`,
   lastSupervisor: 'c’est le seul chef de chantier : d’abord en nommer un autre'

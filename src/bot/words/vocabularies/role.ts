@@ -27,6 +27,11 @@ function other(walk: Walk): boolean {
     walk.pos = before
     throw unknownWord(walk, typed || undefined)
   }
+  // After somebody was named, a word that is no mention was meant as the role.
+  if (walk.fields.person !== undefined && walk.fields.person !== id && !/^<?@/.test(typed)) {
+    walk.pos = before
+    throw unknownWord(walk, typed)
+  }
   put(walk, { raw: typed, label: 'person' }, 'person', id)
   note(walk, 'person', id)
   return true
