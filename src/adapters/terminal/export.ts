@@ -62,7 +62,8 @@ interface Asked {
 async function writeRecord({ store, view, day, path, how }: Asked, format: RecordFormat, tools: Tools): Promise<string> {
   const { site } = view.key
   const days = day !== null ? [day] : format === 'zip' ? await daysOf(store, view.key) : []
-  const paper = await exported({ view, kept: store, sheets: tools.sheets(null), now: tools.terminal.now(), lang: how.lang }, format, days)
+  const log = format === 'zip' ? { log: await linesOf(store, view.key, day) } : {}
+  const paper = await exported({ view, kept: store, sheets: tools.sheets(null), now: tools.terminal.now(), lang: how.lang, ...log }, format, days)
   if (paper === null) throw new Stop(`nothing was logged of ${site}${day === null ? '' : ` on ${day}`}`, 2, 'not-found')
   const { bytes, alt } = await tools.defaults.draw(paper)
   await writeFile(path, bytes).catch((error: Error) => cannotWrite(path, error))
@@ -81,6 +82,22 @@ async function daysOf(store: OpenStore, key: SiteKey): Promise<readonly string[]
   }
 }
 
+/** The canonical text is put in as it is: it is what was hashed. */
+function lineOf({ canonical, hash }: { readonly canonical: string; readonly hash: string }): string {
+  return `{"entry":${canonical},"hash":"${hash}"}\n`
+}
+
+/** The same lines in one text, for a packet. */
+async function linesOf(store: OpenStore, key: SiteKey, day: string | null): Promise<string> {
+  const lines: string[] = []
+  for (let after = 0; ; ) {
+    const kept = await store.entries(key, after, slice)
+    lines.push(...kept.filter((each) => day === null || each.day === day).map(lineOf))
+    if (kept.length < slice) return lines.join('')
+    after = kept.at(-1)?.entry.seq ?? after
+  }
+}
+
 async function writeLines({ store, view, day, path, how }: Asked): Promise<string> {
   const file = await open(path, 'w').catch((error: Error) => cannotWrite(path, error))
   let count = 0
@@ -88,8 +105,7 @@ async function writeLines({ store, view, day, path, how }: Asked): Promise<strin
     for (let after = 0; ; ) {
       const kept = await store.entries(view.key, after, slice)
       const wanted = kept.filter((each) => day === null || each.day === day)
-      // The canonical text is put in as it is: it is what was hashed.
-      await file.write(wanted.map(({ canonical, hash }) => `{"entry":${canonical},"hash":"${hash}"}\n`).join(''))
+      await file.write(wanted.map(lineOf).join(''))
       count += wanted.length
       if (kept.length < slice) return logSentence(view.key.site, day, count, how)
       after = kept.at(-1)?.entry.seq ?? after

@@ -41,4 +41,9 @@ export interface PacketData<File> {
   /** ISO; the packet says no other time of making. */
   readonly madeAt: string
   readonly papers: readonly File[]
+  /** What is put in as it is: the log as it was hashed, photos. Absent: nothing. */
+  readonly raw?: readonly RawFile[]
 }
+
+/** A file whose bytes nobody draws: its text, or its bytes as base64. */
+export type RawFile = { readonly name: string } & ({ readonly text: string } | { readonly base64: string })

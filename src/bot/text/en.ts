@@ -20,6 +20,7 @@ import { parts } from './en/parts.js'
 import { posts } from './en/posts.js'
 import { record } from './en/record.js'
 import { refusal } from './en/refusal.js'
+import { replay } from './en/replay.js'
 import { roofPicture } from './en/roof-picture.js'
 import { run } from './en/run.js'
 import { sheets } from './en/sheets.js'
@@ -55,6 +56,7 @@ export const en: Text = {
   sheets,
   takeoff,
   record,
+  replay,
   talk,
   toSay: { ...toSay, ...closing.toSay },
   usages,

@@ -20,6 +20,7 @@ import { parts } from './es/parts.js'
 import { posts } from './es/posts.js'
 import { record } from './es/record.js'
 import { refusal } from './es/refusal.js'
+import { replay } from './es/replay.js'
 import { roofPicture } from './es/roof-picture.js'
 import { run } from './es/run.js'
 import { sheets } from './es/sheets.js'
@@ -55,6 +56,7 @@ export const es: Text = {
   sheets,
   takeoff,
   record,
+  replay,
   talk,
   toSay: { ...toSay, ...closing.toSay },
   usages,

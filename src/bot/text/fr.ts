@@ -20,6 +20,7 @@ import { parts } from './fr/parts.js'
 import { posts } from './fr/posts.js'
 import { record } from './fr/record.js'
 import { refusal } from './fr/refusal.js'
+import { replay } from './fr/replay.js'
 import { roofPicture } from './fr/roof-picture.js'
 import { run } from './fr/run.js'
 import { sheets } from './fr/sheets.js'
@@ -55,6 +56,7 @@ export const fr: Text = {
   sheets,
   takeoff,
   record,
+  replay,
   talk,
   toSay: { ...toSay, ...closing.toSay },
   usages,

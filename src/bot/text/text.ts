@@ -19,6 +19,7 @@ import type { LabelId } from './labels.js'
 import type { CouponWords, FoamWords, HelpWords, KitWords, LaidWords, PersonWords, ProbeWords, SiteWords, StripWords } from './part-words.js'
 import type { PostWords } from './post-words.js'
 import type { RecordWords } from './record-words.js'
+import type { ReplayWords } from './replay-words.js'
 import type { RoofPictureWords } from './roof-picture-words.js'
 import type { RunWords } from './run-words.js'
 import type { SheetsWords } from './sheets-words.js'
@@ -182,6 +183,7 @@ export interface Text {
   readonly foam: FoamWords
   readonly laid: LaidWords
   readonly asked: AskedWords
+  readonly replay: ReplayWords
   readonly day: DayWords
   readonly run: RunWords
   readonly begin: BeginWords

@@ -32,8 +32,8 @@ it('a site whose name climbs: names in its packet are no paths, and the file lan
   expect(ran).toMatchObject({ code: 0, err: '' })
   const inside = Object.keys(unzipSync(readFileSync(`${out}/it.zip`)))
   inside.forEach(expectPlain)
-  // The document, the table of all days and that of the one.
-  expect(inside).toHaveLength(3)
+  // The document, the table of all days, that of the one and the log.
+  expect(inside).toHaveLength(4)
   expect(readdirSync(out)).toEqual(['it.zip'])
 })
 

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { unzipSync } from 'fflate'
 import { describe, expect, it } from 'vitest'
 import { openSqlite } from '../../../src/adapters/store/open-sqlite.js'
 import { sqliteApi } from '../../../src/adapters/store/sqlite-api.js'
@@ -82,6 +83,26 @@ describe('seamhand replay', () => {
 
     expect(code).toBe(0)
     expect(JSON.parse(out)).toMatchObject({ id: 'demo-4', same: true, outcome: 'go', engine: expect.any(String), recordedEngine: expect.any(String) })
+  })
+
+  it.each([
+    ['en', 'demo-4: the same answer, go', 'limits sheet common-practice v1, '],
+    ['es', 'demo-4: la misma respuesta, se puede', 'hoja de límites common-practice v1, '],
+    ['fr', 'demo-4 : la même réponse, on y va', 'fiche de limites common-practice v1, ']
+  ])('shows what can be checked: outcome, when, values with their limits, sheet and engine: %s', async (lang, verdict, sheet) => {
+    const data = await worked()
+    const { code, out } = await seamhand(['replay', '--data', data, '--lang', lang, 'demo-4'])
+    const lines = out
+      .replace(/[\u00a0\u202f]/g, ' ')
+      .trimEnd()
+      .split('\n')
+    expect(code).toBe(0)
+    expect(lines[0]).toBe(verdict)
+    expect(lines[1]).toMatch(/2026 \d\d:\d\d$/)
+    expect(lines.filter((line) => /^[✓△?✕] .*\d.*(°C|%|km\/h), .*\d/.test(line)).length).toBeGreaterThan(4)
+    expect(lines.find((line) => line.startsWith(sheet))).toMatch(/ [0-9a-f]{64}$/)
+    expect(lines.at(-1)).toMatch(/\d+\.\d+\.\d+, .*\d+\.\d+\.\d+$/)
+    expect((await seamhand(['replay', '--data', data, '--lang', 'de', 'demo-4'])).code).toBe(2)
   })
 
   it('exit 1 where the kept sheet is another', async () => {
@@ -170,8 +191,11 @@ describe('seamhand export', () => {
       expect(said.endsWith(` ${file}${path}\n`)).toBe(true)
       return { said, path }
     }
-    expect((await run('jsonl')).said).toContain(log)
-    expect((await run('zip')).said).toContain(packet)
+    const asHashed = await run('jsonl')
+    expect(asHashed.said).toContain(log)
+    const closeout = await run('zip')
+    expect(closeout.said).toContain(packet)
+    expect(Buffer.from(unzipSync(readFileSync(closeout.path))['demo.jsonl'] ?? []).equals(readFileSync(asHashed.path))).toBe(true)
     const { said, path } = await run('csv')
     expect(said).toContain(table)
     expect(readFileSync(path, 'utf8').split('\n')[0]?.toLowerCase()).toContain(column)

@@ -1,9 +1,11 @@
 import { parse } from 'csv-parse/sync'
+import { unzipSync } from 'fflate'
 import { describe, expect, test } from 'vitest'
 import { readSheets } from '../../../src/adapters/limits/files.js'
 import type { DocumentData, DocumentPart } from '../../../src/bot/papers/document.js'
 import type { Paper } from '../../../src/bot/papers/paper.js'
 import { exported } from '../../../src/bot/papers/record/export.js'
+import { photoFile } from '../../../src/bot/papers/record/record-papers.js'
 import { draw } from '../../../src/wiring/papers.js'
 import { hows } from '../../support/answers.js'
 import { blockProblems } from '../../support/blocks.js'
@@ -96,6 +98,19 @@ describe('the record of a day', () => {
     await seamhand.ask('air 12', { at: '2026-05-05T08:00:00Z' })
     const { data } = (await paperOf(seamhand, 'zip', [day, '2026-05-05'])) as Paper<'packet'>
     expect(data.papers.map(({ name }) => name)).toEqual(['demo.pdf', 'demo.csv', 'demo-2026-05-04.csv', 'demo-2026-05-05.csv'])
+    expect(data.raw).toEqual([])
+  })
+
+  test('photos are files of the packet, named by what they show; the bytes are those that are kept', async () => {
+    const photo = { entry: 'demo-14', at: '2026-05-04T10:00:00Z', subject: 'void:3', mime: 'image/png', base64: 'AQID' }
+    expect(photoFile({ ...photo, base64: null })).toEqual([])
+    expect(photoFile({ ...photo, mime: 'image/jpeg' })).toEqual([{ name: 'photo-void-3-demo-14.jpg', base64: 'AQID' }])
+    const raw = [...photoFile(photo), { name: 'demo.jsonl', text: '{"é":1}\n' }]
+    const { bytes } = await draw({ kind: 'packet', name: 'demo.zip', alt: '', data: { madeAt: '2026-05-04T16:00:00Z', papers: [], raw } })
+    const inside = unzipSync(bytes)
+    expect(Object.keys(inside)).toEqual(['photo-void-3-demo-14.png', 'demo.jsonl'])
+    expect([...(inside['photo-void-3-demo-14.png'] ?? [])]).toEqual([1, 2, 3])
+    expect(Buffer.from(inside['demo.jsonl'] ?? []).toString()).toBe('{"é":1}\n')
   })
 })
 

@@ -19,6 +19,8 @@ export interface ExportFrom {
   readonly now: Instant
   /** Language of what leaves; null: the site's. */
   readonly lang: Lang | null
+  /** For a packet: the lines of the log as they were hashed. */
+  readonly log?: string
 }
 
 /**
@@ -32,7 +34,7 @@ export async function exported(from: ExportFrom, format: RecordFormat, days: rea
   if (format === 'zip') {
     const gathered = []
     for (const day of days) gathered.push(await ofDay(session, from, day, how, 'record'))
-    return packet(gathered, how)
+    return packet(gathered, how, from.log ?? null)
   }
   const gathered = await ofDay(session, from, days[0] ?? localDate(from.now, settings.zone), how, format === 'csv' ? 'table' : 'record')
   if (gathered.lines.length === 0) return null

@@ -1,11 +1,13 @@
+import { fileName } from '../../../core/file-name.js'
 import { toIso } from '../../../core/instant.js'
 import { texts } from '../../text/index.js'
 import { dateOf } from '../../views/clock.js'
 import type { How } from '../../views/how.js'
+import type { RawFile } from '../document.js'
 import type { Paper } from '../paper.js'
 import { dayDocument, dayFrame, dayParts, footOf } from './day-document.js'
 import { plainText } from './entry-words.js'
-import type { Gathered } from './gathered.js'
+import type { Gathered, KeptPhoto } from './gathered.js'
 import { logTable } from './log-table.js'
 
 /** The record of a day as a document. */
@@ -27,8 +29,8 @@ export function dayTable(on: Gathered, how: How): Paper<'table'> {
   }
 }
 
-/** All days of a site: one document with a chapter a day, one table of all, and a table a day. At least one day. */
-export function packet(days: readonly Gathered[], how: How): Paper<'packet'> | null {
+/** All days of a site: one document with a chapter a day, one table of all, a table a day, photos, and the log as it was hashed. At least one day. */
+export function packet(days: readonly Gathered[], how: How, log: string | null = null): Paper<'packet'> | null {
   const last = days.at(-1)
   if (last === undefined) return null
   const text = texts[how.lang]
@@ -53,5 +55,12 @@ export function packet(days: readonly Gathered[], how: How): Paper<'packet'> | n
   const tables = days.map((day) => dayTable(day, how))
   const all = { head: tables[0]?.data.head ?? [], rows: tables.flatMap(({ data }) => data.rows) }
   const table: Paper<'table'> = { kind: 'table', name: `${last.site}.csv`, alt: title, data: all }
-  return { kind: 'packet', name: `${last.site}.zip`, alt: title, data: { madeAt: toIso(last.now), papers: [document, table, ...tables] } }
+  const raw = [...(log === null ? [] : [{ name: `${last.site}.jsonl`, text: log }]), ...days.flatMap(({ photos }) => photos.flatMap(photoFile))]
+  return { kind: 'packet', name: `${last.site}.zip`, alt: title, data: { madeAt: toIso(last.now), papers: [document, table, ...tables], raw } }
+}
+
+/** Named by what it shows and its entry: `photo-void-3-demo-14.jpg`. What is not kept here is no file. */
+export function photoFile({ subject, entry, mime, base64 }: KeptPhoto): readonly RawFile[] {
+  if (base64 === null) return []
+  return [{ name: fileName(`photo-${subject}-${entry}.${mime === 'image/png' ? 'png' : 'jpg'}`), base64 }]
 }
