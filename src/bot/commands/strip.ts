@@ -32,7 +32,7 @@ export async function strip(
   if (size === null) return refuse('inconsistent', null, { label: 'strip' })
   const minWidthMm = leastMm(seamLimit(null, sheet))
   const findings = [landFinding(size.landMm, ask.at, sheet), gapFinding(gapMm, ask.at, sheet)].sort(byBinding)
-  const numbers = { ...size, minWidthMm, ...fromRoll(said, size.lengthMm) }
+  const numbers = { ...size, minWidthMm, ...fromRoll(said, size.lengthMm), ...perRoll(said.rollM ?? sheet.sheet.rollM, size.lengthMm) }
   // A chat shows the picture; a terminal asks thousands of sizes, and drawing is what takes long.
   const drawn = said.picture === true || ask.via !== 'ask'
   const papers = !drawn ? [] : [stripPaper({ strip: input, size, minWidthMm, lang: how.lang, units: how.units })]
@@ -42,8 +42,17 @@ export async function strip(
 /** How many a bare-back roll gives, or how many were asked for; with both also the rolls that takes. */
 function fromRoll({ rollM, times }: StripSaid, lengthMm: number): { count: number; rolls: number | null } {
   if (rollM === null) return { count: times ?? 1, rolls: null }
-  const count = Math.floor((rollM * 1000) / lengthMm + 1e-9)
+  const count = countIn(rollM, lengthMm)
   return { count, rolls: times === null || count === 0 ? null : Math.ceil(times / count) }
+}
+
+/** Of the roll that was said, else one as long as those of sheets. */
+function perRoll(rollM: number, lengthMm: number): { rollM: number; perRoll: number } {
+  return { rollM, perRoll: countIn(rollM, lengthMm) }
+}
+
+function countIn(rollM: number, lengthMm: number): number {
+  return Math.floor((rollM * 1000) / lengthMm + 1e-9)
 }
 
 function landFinding(landMm: number, at: number, sheet: LimitsSheet): Finding<'strip-land'> {

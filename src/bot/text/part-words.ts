@@ -27,6 +27,12 @@ export interface StripWords {
   land(amount: string, least: string | null): string
   corners(radius: string): string
   perimeter(all: string, robot: string, hand: string): string
+  /** The same of one strip where there are several. */
+  each(all: string, robot: string, hand: string): string
+  /** Of all of them together. */
+  together(all: string, robot: string, hand: string): string
+  fromRoll(roll: string, count: number): string
+  rolls(count: number): string
 }
 
 export interface ProbeWords {

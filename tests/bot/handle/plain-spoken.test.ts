@@ -138,6 +138,16 @@ describe('a step that is not possible', () => {
 })
 
 describe('numbers for people', () => {
+  it('several strips are told apart from all of them, with how many a roll gives', async () => {
+    const lines = async (lang: 'en' | 'es' | 'fr') =>
+      (await (await open()).ask('strip 2 m gap 6 mm x4', { lang })).text.replaceAll('\u00a0', ' ').split('\n')
+    // 4 × 4557.079633 mm; 20 m ÷ 2150 mm = 9.3.
+    expect(await lines('en')).toEqual(expect.arrayContaining(['weld each 4557 mm: robot 4200 mm, hand 357 mm', 'from a roll of 20 m: 9 strips']))
+    expect((await lines('en')).find((line) => line.startsWith('weld together'))).toContain('18.23 m')
+    expect(await lines('es')).toContain('soldar cada una 4557 mm: robot 4200 mm, a mano 357 mm')
+    expect(await lines('fr')).toContain('d’un rouleau de 20 m : 9 bandes')
+  })
+
   it('a tape is read to the millimetre, JSON keeps every digit', async () => {
     const reply = await (await open()).ask('strip 2 m gap 6')
 

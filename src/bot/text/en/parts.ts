@@ -57,7 +57,11 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     length: (amount) => `length ${amount}`,
     land: (amount, least) => `land each side ${amount}${least === null ? '' : `, at least ${least}`}`,
     corners: (radius) => `round the corners, radius ${radius}`,
-    perimeter: (all, robot, hand) => `weld ${all}: robot ${robot}, hand ${hand}`
+    perimeter: (all, robot, hand) => `weld ${all}: robot ${robot}, hand ${hand}`,
+    each: (all, robot, hand) => `weld each ${all}: robot ${robot}, hand ${hand}`,
+    together: (all, robot, hand) => `weld together ${all}: robot ${robot}, hand ${hand}`,
+    fromRoll: (roll, count) => `from a roll of ${roll}: ${counted('en', count, { one: 'strip', other: 'strips' })}`,
+    rolls: (count) => `takes ${counted('en', count, { one: 'roll', other: 'rolls' })}`
   },
   probe: {
     closeArea: 'close the area',

@@ -58,7 +58,11 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     length: (amount) => `largo ${amount}`,
     land: (amount, least) => `soldadura útil a cada lado ${amount}${least === null ? '' : `, mínimo ${least}`}`,
     corners: (radius) => `redondear las esquinas, radio ${radius}`,
-    perimeter: (all, robot, hand) => `soldar ${all}: robot ${robot}, a mano ${hand}`
+    perimeter: (all, robot, hand) => `soldar ${all}: robot ${robot}, a mano ${hand}`,
+    each: (all, robot, hand) => `soldar cada una ${all}: robot ${robot}, a mano ${hand}`,
+    together: (all, robot, hand) => `soldar en total ${all}: robot ${robot}, a mano ${hand}`,
+    fromRoll: (roll, count) => `de un rollo de ${roll}: ${counted('es', count, { one: 'tira', many: 'de tiras', other: 'tiras' })}`,
+    rolls: (count) => `hace falta ${counted('es', count, { one: 'rollo', many: 'de rollos', other: 'rollos' })}`
   },
   probe: {
     closeArea: 'cerrar la zona',

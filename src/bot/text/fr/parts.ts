@@ -58,7 +58,11 @@ export const parts: Pick<Text, 'coupon' | 'strip' | 'probe' | 'kit' | 'foam' | '
     length: (amount) => `longueur ${amount}`,
     land: (amount, least) => `soudure utile de chaque côté ${amount}${least === null ? '' : `, au moins ${least}`}`,
     corners: (radius) => `arrondir les coins, rayon ${radius}`,
-    perimeter: (all, robot, hand) => `souder ${all} : robot ${robot}, à la main ${hand}`
+    perimeter: (all, robot, hand) => `souder ${all} : robot ${robot}, à la main ${hand}`,
+    each: (all, robot, hand) => `souder chacune ${all} : robot ${robot}, à la main ${hand}`,
+    together: (all, robot, hand) => `souder en tout ${all} : robot ${robot}, à la main ${hand}`,
+    fromRoll: (roll, count) => `d’un rouleau de ${roll} : ${counted('fr', count, { one: 'bande', many: 'de bandes', other: 'bandes' })}`,
+    rolls: (count) => `il faut ${counted('fr', count, { one: 'rouleau', many: 'de rouleaux', other: 'rouleaux' })}`
   },
   probe: {
     closeArea: 'fermer la zone',
