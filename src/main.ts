@@ -18,11 +18,13 @@ const parts = {
   serve: async () => (await import('./wiring/serve.js')).serve,
   subcommands: async () => (await import('./adapters/terminal/index.js')).subcommands,
   answerUnset: async () => (await import('./adapters/terminal/ask.js')).answerUnset,
+  usages: async () => import('./adapters/terminal/usages.js'),
   wire: async () => (await import('./wiring/tools.js')).wire
 }
 
 async function main([name = 'serve', ...rest]: readonly string[]): Promise<number> {
   try {
+    if (rest.some((arg) => arg === '--help' || arg === '-h') && (await parts.usages()).wantsUsage(rest)) return await usage(terminal, name)
     const config = readConfig(process.env)
     if (name === 'serve') {
       const [serve, wire] = await Promise.all([parts.serve(), parts.wire()])
@@ -51,6 +53,15 @@ async function sentenceFor(error: unknown, json: boolean): Promise<number> {
 function say(message: string, code: number): number {
   terminal.err(`${message}\n`)
   return code
+}
+
+/** How one of them is called. */
+async function usage({ out }: Terminal, name: string): Promise<number> {
+  const { terminalUsages } = await parts.usages()
+  if (!Object.hasOwn(terminalUsages, name))
+    throw new Stop(`no such command: ${name.slice(0, 60)}. Use ${Object.keys(terminalUsages).join(', ')}`, 2, 'unknown-command')
+  out(`seamhand ${terminalUsages[name as keyof typeof terminalUsages].replaceAll('\nask ', '\nseamhand ask ')}\n`)
+  return 0
 }
 
 /** What can be run, a line each. */

@@ -16,8 +16,8 @@ function ofReadme(): readonly string[] {
   const said = [...readme.matchAll(/"text": "([^"]+)"/g)].map((found) => found[1] as string)
   const commands = readme.slice(readme.indexOf('## Commands'), readme.indexOf('## From the terminal'))
   const rows = [...commands.matchAll(/`(\/[^`…]+)`/g)].map((found) => found[1] as string)
-  // Words in capitals stand for what a person fills in; `form` opens one.
-  return [...asked, ...said, ...rows.filter((row) => !/\b[A-Z]{3,}|^\/[a-z]+ form$/.test(row))]
+  // Words in capitals stand for what a person fills in; `form`, and some commands alone, open a form.
+  return [...asked, ...said, ...rows.filter((row) => !/\b[A-Z]{3,}|^\/[a-z]+ form$|^\/(seamhand )?[a-z]+$/.test(row))]
 }
 
 describe('every example can be typed as it stands, on a site of either system', () => {
