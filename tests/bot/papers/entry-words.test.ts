@@ -13,6 +13,6 @@ describe('the data of an entry in words', () => {
   })
 
   test('amounts have the unit that their name ends with; what is not known is left out', () => {
-    expect(spanish({ airC: 20.5, rainFalling: false, course: 4, cause: null })).toBe('aire: 20,5\u00a0°C · llueve: no · hilera: 4')
+    expect(spanish({ airC: 20.5, rainFalling: false, course: 4, cause: null, causes: [] })).toBe('aire: 20,5\u00a0°C · llueve: no · hilera: 4')
   })
 })

@@ -3,7 +3,7 @@ import type { Migration } from '../migrate.js'
 import { refoldStates } from '../refold-states.js'
 import type { Tables } from '../schema.js'
 
-/** States of days hold whether a test spray was rejected, those of kits what was laid with them. */
+/** States of days hold whether a test spray was rejected and keep a failed square, those of kits hold what was laid with them. */
 async function up(db: Kysely<unknown>): Promise<void> {
   await refoldStates(db as Kysely<Tables>)
 }

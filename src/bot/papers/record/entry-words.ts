@@ -35,7 +35,7 @@ function memberWords(name: string, { members }: RecordWords): string {
 }
 
 function valueWords(name: string, value: Json, how: How, words: RecordWords, depth: number): string | null {
-  if (value === null || depth > deepest) return null
+  if (value === null || depth > deepest || (Array.isArray(value) && value.length === 0)) return null
   if (typeof value === 'boolean') return value ? words.yes : words.no
   if (typeof value === 'number') return amount(value, unitOf(name), how)
   if (typeof value === 'string') return isCode(name, value, words) ? words.codes[value] : plainText(value)

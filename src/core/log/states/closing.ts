@@ -35,6 +35,8 @@ function told(before: Closing, step: Step): Closing {
   switch (type) {
     case 'bond': {
       const bond = data as unknown as BondData
+      // A square that is not judged yet hides none that failed.
+      if (bond.passed === null && before.bonds[bond.substrate]?.value.passed === false) return before
       return { ...before, bonds: { ...before.bonds, [bond.substrate]: { value: bond, at, seq } } }
     }
     case 'seal':
