@@ -7,6 +7,6 @@ export const hints: HintWords = {
   fahrenheit: (said) => `Fahrenheit? Then write the unit: ${said} F`,
   place: () => 'Write coordinates, latitude first: 41.9,-87.6 or 41.9 N, 87.6 W. A map shows them where the place is pressed or right-clicked.',
   siteName: () => 'Names of sites: letters a to z, digits and hyphens, no spaces.',
-  siteRoof: () => 'A site keeps no roof: give the outline each time, to sheets.',
+  siteRoof: () => 'A site keeps no roof: give the outline each time.',
   noEntries: () => 'Nothing was logged on that day.'
 }

@@ -8,6 +8,6 @@ export const hints: HintWords = {
   place: () =>
     'Escribir las coordenadas, primero la latitud: 41.9,-87.6 o 41.9 N, 87.6 O. Un mapa las muestra al mantener pulsado el lugar o con el botón derecho.',
   siteName: () => 'Nombres de obras: letras de la a a la z, cifras y guiones, sin espacios.',
-  siteRoof: () => 'Una obra no guarda su techo: dar el contorno cada vez, a sheets.',
+  siteRoof: () => 'Una obra no guarda su techo: dar el contorno cada vez.',
   noEntries: () => 'Ese día no se anotó nada.'
 }

@@ -8,6 +8,6 @@ export const hints: HintWords = {
   place: () =>
     'Écrire les coordonnées, latitude d’abord : 41.9,-87.6 ou 41.9 N, 87.6 O. Une carte les montre d’un appui long sur le lieu ou d’un clic droit.',
   siteName: () => 'Noms de chantiers : lettres de a à z, chiffres et traits d’union, sans espaces.',
-  siteRoof: () => 'Un chantier ne garde pas son toit : donner le contour chaque fois, à sheets.',
+  siteRoof: () => 'Un chantier ne garde pas son toit : donner le contour chaque fois.',
   noEntries: () => 'Rien n’a été noté ce jour-là.'
 }
