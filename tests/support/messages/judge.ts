@@ -76,16 +76,45 @@ const spelledUnits = Object.entries(unitsOf)
       watt: 'W',
       watts: 'W',
       newton: 'N',
-      newtons: 'N'
+      newtons: 'N',
+      centigrade: 'C',
+      centigrados: 'C',
+      centígrados: 'C',
+      mils: 'mil',
+      'per cent': '%',
+      'miles an hour': 'mph',
+      meter: 'm',
+      metre: 'm',
+      metres: 'm',
+      metro: 'm',
+      mètre: 'm',
+      millimetres: 'mm',
+      milimetros: 'mm',
+      centimeters: 'cm',
+      centimetros: 'cm',
+      'square metres': 'm2',
+      'metres carres': 'm2',
+      'square foot': 'ft2',
+      'pieds carres': 'ft2',
+      second: 's',
+      segundo: 's',
+      seconde: 's',
+      minute: 'min',
+      minuto: 'min',
+      pound: 'lbf',
+      libra: 'lbf',
+      livre: 'lbf'
     })
   )
   .sort(([a], [b]) => b.length - a.length)
 
 /** The unit that stands behind a number, by a reader of its own; null: none. */
 function unitBehind(text: string, from: number): string | null {
-  const rest = text.slice(from).replace(/^[ \t\u00a0\u2009\u202f]{0,3}[°º˚]?[ \t\u00a0]{0,3}/, '')
+  const rest = text
+    .slice(from)
+    .replace(/^[ \t\u00a0\u2009\u202f]{0,3}(?:[°º˚]|(?:deg(?:ree)?s?|grados?|degr[eé]s?)(?![\p{L}\p{M}\p{N}]))?[ \t\u00a0]{0,3}/iu, '')
   if (/^['’‘′]{2}/.test(rest)) return 'in'
-  const lower = rest.toLowerCase()
+  const lower = rest.toLowerCase().replace(/(?<=\p{L}) {2,3}(?=\p{L})/gu, ' ')
   const found = spelledUnits.find(([one, name]) => {
     if (!lower.startsWith(one.toLowerCase())) return false
     // A unit ends where the word ends; only feet may have their inches right behind.
