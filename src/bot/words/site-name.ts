@@ -7,8 +7,8 @@ export const siteNameAt = /^[a-z0-9][a-z0-9-]{0,39}$/i
 export function siteNameOf(typed: string): string | null {
   const name = fold(typed)
     .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+/, '')
+    .replace(/^-/, '')
     .slice(0, 40)
-    .replace(/-+$/, '')
+    .replace(/-$/, '')
   return siteNameAt.test(name) ? name : null
 }
