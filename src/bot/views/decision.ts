@@ -65,12 +65,13 @@ function powerLines(numbers: Answer['numbers'], how: How, text: Text): readonly 
   ]
 }
 
-/** The numbers of a decision by name, some on each line; what is not known is left out. */
+/** The numbers of a decision by name, some on each line; what is not known is left out, and daylight that is over. */
 function numbersLines(numbers: Answer['numbers'], how: How, text: Text): readonly string[] {
   const names = Object.keys(text.decision.numbers) as NumberName[]
   const known = names.flatMap((name) => {
     const value = num(numbers, name)
-    return value === null ? [] : [`${text.decision.numbers[name]} ${amount(value, unitOfName(name), how)}`]
+    const over = name === 'daylightMin' && value !== null && value < 0
+    return value === null || over ? [] : [`${text.decision.numbers[name]} ${amount(value, unitOfName(name), how)}`]
   })
   const lines: string[] = []
   for (let i = 0; i < known.length; i += perLine) lines.push(known.slice(i, i + perLine).join(' · '))
