@@ -44,8 +44,8 @@ function evaluate({ memory, forecast }: Site, around: Pick<KitSurroundings, 'she
   return all.length
 }
 
-/** Median and best of some runs over so many sites, in ms: on a busy machine the two lie far apart. */
-function timed(count: number, runs: number): { readonly median: number; readonly best: number } {
+/** Median, mean and best of some runs over so many sites, in ms: on a busy machine they lie far apart. */
+function timed(count: number, runs: number): { readonly median: number; readonly mean: number; readonly best: number } {
   const sheet = readSheets(null).byId('common-practice')
   if (sheet === null) throw new Error('no sheet')
   const sites = Array.from({ length: count }, (_, index) => siteAt(index))
@@ -54,24 +54,40 @@ function timed(count: number, runs: number): { readonly median: number; readonly
     for (const site of sites) if (evaluate(site, { sheet }) !== quarters.length) throw new Error('not all judged')
     return performance.now() - start
   })
-  return { median: median(took), best: Math.min(...took) }
+  return { median: median(took), mean: took.reduce((sum, each) => sum + each, 0) / runs, best: Math.min(...took) }
+}
+
+/** Sites judged for one figure, however many they are: as much rubbish is then collected for one site as for a hundred. */
+const judgedSites = 100
+
+/** ms a site, median of some runs, for so many sites in turn. */
+function perSite(counts: readonly number[], runs: number): readonly number[] {
+  const took = counts.map((): number[] => [])
+  // In turn, since the machine is not as fast at all times.
+  for (let run = 0; run < runs; run += 1) {
+    for (const [index, count] of counts.entries()) {
+      const rounds = judgedSites / count
+      took[index]?.push((timed(count, rounds).mean * rounds) / judgedSites)
+    }
+  }
+  return took.map(median)
 }
 
 /** 48 h in quarters of an hour × 4 activities for 1, 10 and 100 sites. */
 export function benchSimulation(): readonly BenchResult[] {
   // Until all of it is compiled, as it is in a server after its first minutes.
   timed(10, 40)
-  const [alone, ofTen, ofHundred] = [timed(1, 201), timed(10, 21), timed(100, 5)]
-  const [one, ten, hundred] = [alone.median, ofTen.median, ofHundred.median]
+  const alone = timed(1, 201)
+  const [one = 0, ten = 0, hundred = 0] = perSite([1, 10, 100], 7)
   const name = '48 h × 15 min × 4 activities, surfaces and kit simulated'
   return [
-    { name: `${name}, one site (best ${alone.best.toFixed(2)} ms)`, peer, value: one, bar: 6, unit: 'ms', ok: one <= 6 },
+    { name: `${name}, one site (best ${alone.best.toFixed(2)} ms)`, peer, value: alone.median, bar: 6, unit: 'ms', ok: alone.median <= 6 },
     {
-      name: `${name}: a site of ten, a site of a hundred (${(ten / 10).toFixed(2)}, ${(hundred / 100).toFixed(2)} ms) against one alone`,
-      peer: 'the same for one site, in the same run',
-      value: Math.max(ten / 10, hundred / 100) / one,
+      name: `${name}: a site of ten, a site of a hundred (${ten.toFixed(2)}, ${hundred.toFixed(2)} ms) against one again and again (${one.toFixed(2)} ms)`,
+      peer: 'the same for one site a hundred times, in the same run',
+      value: Math.max(ten, hundred) / one,
       bar: 1.25,
-      ok: Math.max(ten / 10, hundred / 100) / one <= 1.25
+      ok: Math.max(ten, hundred) / one <= 1.25
     }
   ]
 }
