@@ -22,9 +22,10 @@ import type { Said } from '../words/said.js'
 /** A failed probe spot: opens a void under the next number. */
 export async function probeOpen({ found }: Extract<Said, { command: 'probe open' }>, on: OnSite, at: number): Promise<Done> {
   const { session } = on
-  const number = ((await session.latest('site')) ?? emptySite).voids.highest + 1
+  const { highest, unsettled } = ((await session.latest('site')) ?? emptySite).voids
+  const number = highest + 1
   const wait = found.cooled ? null : waitUntil(await lastWelded(on, at), at)
-  const same = sameVoid(found, await statesOf(session.view, 'void'))
+  const same = sameVoid(found, await latestOf(on, Object.keys(unsettled)))
   const { widthM, lapMm } = on.sheet.sheet
   const doubts = { ...(same === null ? {} : { sameAs: same }), ...offRoof(found, session.settings.roof, widthM, lapMm) }
   await session.log('void', `void:${number}`, found, at)
@@ -32,6 +33,19 @@ export async function probeOpen({ found }: Extract<Said, { command: 'probe open'
   return told(
     await status(on, number, { waitUntil: iso(wait), under, datedAt: datedAt(on, at), ...doubts, ...photosWanted(`void:${number}`, found.files) })
   )
+}
+
+/** So many voids, the last ones, are looked at for one that was said before: whoever says it twice does so soon. */
+const lookedAt = 50
+
+/** The last of some voids, oldest first. */
+async function latestOf({ session }: OnSite, numbers: readonly string[]): Promise<readonly VoidState[]> {
+  const last = numbers
+    .map(Number)
+    .sort((a, b) => a - b)
+    .slice(-lookedAt)
+  const rows = await Promise.all(last.map((number) => session.latest(`void:${number}`)))
+  return rows.filter((row) => row !== null)
 }
 
 /** When metres were last welded on the day of an instant. */
