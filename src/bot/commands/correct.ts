@@ -1,5 +1,6 @@
 import { fromIso, localDate } from '../../core/instant.js'
 import { type Entry, entryId, type JsonObject, parseEntryId } from '../../core/log/entry.js'
+import { amendments } from '../../core/log/fold.js'
 import { touches } from '../../core/log/subjects.js'
 import { type Beside, type Done, type OnSite, refuse, told } from '../context.js'
 import { withRatio } from '../decision/log-facts.js'
@@ -20,9 +21,11 @@ export async function correct(said: Extract<Said, { command: 'correct' }>, on: O
   const place = parseEntryId(said.id)
   const kept = place === null || place.site !== session.view.key.site ? null : await session.view.entry(place.seq)
   if (kept === null) return refuse('not-found', said.id, { label: 'entry' })
-  const no = mayNot(kept, on) ?? (await undone(kept, on))
+  const no = mayNot(kept, on)
   if (no !== null) return no
   const { entry, day } = kept
+  const { undone, corrected } = amendments((await session.view.entriesOf(entry.subject)).map((other) => other.entry))
+  if (undone.has(entry.seq)) return refuse('wrong-state', entryId(entry.site, entry.seq), { label: 'entry', state: 'undone' })
   const units = ask.units ?? session.settings.units
   const read = readWords(`${commandFor[entry.type]} ${said.words}`, { units, zone: session.settings.zone, now: session.now })
   if (!read.ok) return { ok: false, refusal: read.refusal }
@@ -31,7 +34,7 @@ export async function correct(said: Extract<Said, { command: 'correct' }>, on: O
   const data = { ...entry.data, ...change }
   if (change === null || touches({ ...entry, data }, day).join() !== touched.join())
     return refuse('inconsistent', said.id, { label: 'entry', other: entry.type })
-  const before = await dataNow(kept, on)
+  const before = corrected.get(entry.seq)?.data ?? entry.data
   await session.logTouching('correction', entry.subject, { target: entry.seq, data }, touched)
   const was = Object.fromEntries(Object.keys(change).map((key) => [key, before[key] ?? null]))
   return told({ command: 'correct', numbers: { corrected: entryId(entry.site, entry.seq), was, now: change } })
@@ -44,20 +47,6 @@ function mayNot({ entry }: Kept, { session }: OnSite): Done | null {
   const sameDay = localDate(fromIso(entry.loggedAt) ?? 0, zone) === localDate(session.now, zone)
   const own = entry.author === session.ask.user && sameDay
   return own || session.ask.role === 'supervisor' ? null : refuse('not-allowed', id, { who: 'supervisor' })
-}
-
-async function undone({ entry }: Kept, { session }: OnSite): Promise<Done | null> {
-  const others = await session.view.entriesOf(entry.subject)
-  const gone = others.some((other) => other.entry.type === 'undo' && other.entry.data.target === entry.seq)
-  return gone ? refuse('wrong-state', entryId(entry.site, entry.seq), { label: 'entry', state: 'undone' }) : null
-}
-
-/** What an entry says by now: its own data, or those of its last correction; a correction stays. */
-async function dataNow({ entry }: Kept, { session }: OnSite): Promise<JsonObject> {
-  const others = (await session.view.entriesOf(entry.subject)).map((other) => other.entry)
-  const corrections = others.filter(({ type, data }) => type === 'correction' && data.target === entry.seq)
-  const last = corrections.reduce<Entry>((latest, one) => (one.seq > latest.seq ? one : latest), entry)
-  return last.type === 'correction' ? (last.data.data as JsonObject) : entry.data
 }
 
 /** The members that were said, where the entry has them all; null otherwise. */
