@@ -1,4 +1,4 @@
-import { certain } from '../../core/fact.js'
+import { certain, isEstimate } from '../../core/fact.js'
 import type { Facts } from '../../core/facts.js'
 import type { Finding } from '../../core/finding.js'
 import { localDate } from '../../core/instant.js'
@@ -52,7 +52,7 @@ const watched = ['airC', 'sheetC', 'windKmh', 'cloudPct'] as const
 /** With the names of what is an estimate, so that a record does not tell it as read. */
 function weatherOf(facts: Pick<Facts, (typeof watched)[number]>) {
   const { airC, sheetC, windKmh, cloudPct } = facts
-  const estimated = watched.filter((name) => facts[name].value !== null && (facts[name].origin === 'forecast' || facts[name].origin === 'model'))
+  const estimated = watched.filter((name) => facts[name].value !== null && isEstimate(facts[name]))
   const values = { airC: airC.value, sheetC: sheetC.value, windKmh: windKmh.value, cloudPct: cloudPct.value }
   return estimated.length === 0 ? values : { ...values, estimated }
 }
