@@ -1,4 +1,4 @@
-import { deflateSync } from 'node:zlib'
+import { crc32, deflateSync } from 'node:zlib'
 
 const signature = [137, 80, 78, 71, 13, 10, 26, 10]
 /** Twice as fast as the usual 6, and a tenth longer. */
@@ -38,24 +38,12 @@ function linesOf(rgba: Uint8Array, width: number, height: number): Uint8Array {
   return lines
 }
 
+/** Length, type, data and the CRC-32 of type and data. */
 function chunk(type: string, data: Uint8Array): Buffer {
   const whole = Buffer.alloc(12 + data.length)
   whole.writeUInt32BE(data.length, 0)
   whole.write(type, 4, 'latin1')
   whole.set(data, 8)
-  whole.writeUInt32BE(crc(whole.subarray(4, 8 + data.length)), 8 + data.length)
+  whole.writeUInt32BE(crc32(whole.subarray(4, 8 + data.length)), 8 + data.length)
   return whole
-}
-
-const crcTable = Uint32Array.from({ length: 256 }, (_, index) => {
-  let value = index
-  for (let bit = 0; bit < 8; bit += 1) value = value & 1 ? 0xedb88320 ^ (value >>> 1) : value >>> 1
-  return value
-})
-
-/** CRC-32 of PNG (5.5, annex D). */
-function crc(bytes: Uint8Array): number {
-  let sum = 0xffffffff
-  for (const byte of bytes) sum = (crcTable[(sum ^ byte) & 0xff] as number) ^ (sum >>> 8)
-  return (sum ^ 0xffffffff) >>> 0
 }
