@@ -7,7 +7,7 @@ import { dateOf } from '../../bot/views/clock.js'
 import { type How, howOf } from '../../bot/views/how.js'
 import type { SiteKey } from '../../core/site.js'
 import { Stop } from './io.js'
-import { readOptions } from './options.js'
+import { langOption, readOptions } from './options.js'
 import { siteKey } from './site-key.js'
 import type { OpenStore, Subcommand, Tools } from './tools.js'
 
@@ -20,7 +20,6 @@ const options = {
   data: { type: 'string' },
   workspace: { type: 'string' }
 } as const
-const langs = ['en', 'es', 'fr'] as const
 const formats = ['jsonl', 'csv', 'pdf', 'zip']
 const slice = 1000
 
@@ -31,9 +30,7 @@ export const exportLog: Subcommand = async (args, tools) => {
   if (site === undefined || out === undefined) throw new Stop('export needs --site NAME and --out FILE', 2, 'missing')
   if (!formats.includes(format)) throw new Stop(`no such format: ${format.slice(0, 40)} (${formats.join(', ')})`, 2, 'bad-option')
   if (day !== null && !/^\d{4}-\d{2}-\d{2}$/.test(day)) throw new Stop(`not a date: ${day.slice(0, 40)} (2026-05-04)`, 2, 'bad-option')
-  const lang = langs.find((one) => one === values.lang) ?? null
-  if (lang === null && values.lang !== undefined)
-    throw new Stop(`no such language: ${values.lang.slice(0, 40)} (${langs.join(', ')})`, 2, 'bad-option')
+  const lang = langOption(values.lang)
   const store = await tools.openStore(values.data ?? null)
   try {
     const key = await siteKey(store, site, values.workspace ?? null)
@@ -59,10 +56,10 @@ interface Asked {
   readonly how: How
 }
 
-async function writeRecord({ store, view, day, path, how }: Asked, format: RecordFormat, tools: Tools): Promise<string> {
+async function writeRecord(asked: Asked, format: RecordFormat, tools: Tools): Promise<string> {
+  const { store, view, day, path, how } = asked
   const { site } = view.key
-  const days = day !== null ? [day] : format === 'zip' ? await daysOf(store, view.key) : []
-  const log = format === 'zip' ? { log: await linesOf(store, view.key, day) } : {}
+  const { days, ...log } = format === 'zip' ? await allOf(asked) : { days: day === null ? [] : [day] }
   const paper = await exported({ view, kept: store, sheets: tools.sheets(null), now: tools.terminal.now(), lang: how.lang, ...log }, format, days)
   if (paper === null) throw new Stop(`nothing was logged of ${site}${day === null ? '' : ` on ${day}`}`, 2, 'not-found')
   const { bytes, alt } = await tools.defaults.draw(paper)
@@ -71,15 +68,25 @@ async function writeRecord({ store, view, day, path, how }: Asked, format: Recor
   return format === 'zip' ? exportWords.packet(site, decision.days(days.length)) : alt
 }
 
-/** Local days that something was logged of, in order. */
-async function daysOf(store: OpenStore, key: SiteKey): Promise<readonly string[]> {
-  const days = new Set<string>()
+/** The log in slices, those of one day or all. */
+async function* slicesOf(store: OpenStore, key: SiteKey, day: string | null) {
   for (let after = 0; ; ) {
     const kept = await store.entries(key, after, slice)
-    for (const { day } of kept) days.add(day)
-    if (kept.length < slice) return [...days].sort()
+    yield kept.filter((each) => day === null || each.day === day)
+    if (kept.length < slice) return
     after = kept.at(-1)?.entry.seq ?? after
   }
+}
+
+/** Local days that something was logged of, in order, and the lines of the log in one text: what a packet takes. */
+async function allOf({ store, view, day }: Asked): Promise<{ readonly days: readonly string[]; readonly log: string }> {
+  const days = new Set<string>(day === null ? [] : [day])
+  const lines: string[] = []
+  for await (const kept of slicesOf(store, view.key, day)) {
+    for (const each of kept) days.add(each.day)
+    lines.push(...kept.map(lineOf))
+  }
+  return { days: [...days].sort(), log: lines.join('') }
 }
 
 /** The canonical text is put in as it is: it is what was hashed. */
@@ -87,29 +94,15 @@ function lineOf({ canonical, hash }: { readonly canonical: string; readonly hash
   return `{"entry":${canonical},"hash":"${hash}"}\n`
 }
 
-/** The same lines in one text, for a packet. */
-async function linesOf(store: OpenStore, key: SiteKey, day: string | null): Promise<string> {
-  const lines: string[] = []
-  for (let after = 0; ; ) {
-    const kept = await store.entries(key, after, slice)
-    lines.push(...kept.filter((each) => day === null || each.day === day).map(lineOf))
-    if (kept.length < slice) return lines.join('')
-    after = kept.at(-1)?.entry.seq ?? after
-  }
-}
-
 async function writeLines({ store, view, day, path, how }: Asked): Promise<string> {
   const file = await open(path, 'w').catch((error: Error) => cannotWrite(path, error))
   let count = 0
   try {
-    for (let after = 0; ; ) {
-      const kept = await store.entries(view.key, after, slice)
-      const wanted = kept.filter((each) => day === null || each.day === day)
-      await file.write(wanted.map(lineOf).join(''))
-      count += wanted.length
-      if (kept.length < slice) return logSentence(view.key.site, day, count, how)
-      after = kept.at(-1)?.entry.seq ?? after
+    for await (const kept of slicesOf(store, view.key, day)) {
+      await file.write(kept.map(lineOf).join(''))
+      count += kept.length
     }
+    return logSentence(view.key.site, day, count, how)
   } finally {
     await file.close()
   }

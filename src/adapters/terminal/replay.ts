@@ -5,22 +5,18 @@ import { howOf } from '../../bot/views/how.js'
 import { replayLines } from '../../bot/views/replayed.js'
 import { parseEntryId } from '../../core/log/entry.js'
 import { Stop } from './io.js'
-import { readOptions } from './options.js'
+import { langOption, readOptions } from './options.js'
 import { siteKey } from './site-key.js'
 import type { Subcommand } from './tools.js'
 
 const options = { json: { type: 'boolean' }, lang: { type: 'string' }, data: { type: 'string' }, workspace: { type: 'string' } } as const
-
-const langs = ['en', 'es', 'fr'] as const
 
 /** `seamhand replay ID`: the decision again from its own inputs and limits, and what of it can be checked. Exit 0 the same, 1 not. */
 export const replay: Subcommand = async (args, tools) => {
   const { values, positionals } = readOptions(args, options)
   const id = positionals[0]
   if (id === undefined) throw new Stop('which decision? seamhand replay SITE-SEQ', 2, 'missing')
-  const lang = langs.find((one) => one === values.lang) ?? null
-  if (lang === null && values.lang !== undefined)
-    throw new Stop(`no such language: ${values.lang.slice(0, 40)} (${langs.join(', ')})`, 2, 'bad-option')
+  const lang = langOption(values.lang)
   const store = await tools.openStore(values.data ?? null)
   try {
     const place = parseEntryId(id)
