@@ -49,7 +49,7 @@ export function siteView(db: Queries, { workspace, site, base, seq, hash }: Site
     head: { seq, hash },
     base: fromText<SiteSettings>(base),
     state: (subject) => outside(() => stateOf(db, key, subject)),
-    statesAt: (subjects) => outside(async () => (await findStates(db, workspace, site, ...subjects)).map(stateRow)),
+    statesAt: (subjects) => outside(async () => (subjects.length === 0 ? [] : (await findStates(db, workspace, site, ...subjects)).map(stateRow))),
     states: (prefix) => outside(() => statesOf(db, key, prefix)),
     entriesOf: (subject) => outside(async () => (await touching(db, key).where('touches.subject', '=', subject).execute()).map(keptOf)),
     entriesOfDay: (day) => outside(async () => (await ofDay(db, key, day).execute()).map(keptOf)),

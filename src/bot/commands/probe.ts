@@ -16,7 +16,7 @@ import { openRows } from '../closing/open-rows.js'
 import { type Done, type OnSite, refuse, type Told, told } from '../context.js'
 import { iso } from '../json.js'
 import { photosWanted } from '../photos/wanted.js'
-import { statesOf } from '../session/states.js'
+import { stateIn, statesOf } from '../session/states.js'
 import type { Said } from '../words/said.js'
 
 /** A failed probe spot: opens a void under the next number. */
@@ -44,8 +44,8 @@ async function latestOf({ session }: OnSite, numbers: readonly string[]): Promis
     .map(Number)
     .sort((a, b) => a - b)
     .slice(-lookedAt)
-  const rows = await Promise.all(last.map((number) => session.latest(`void:${number}`)))
-  return rows.filter((row) => row !== null)
+  const rows = await session.view.statesAt(last.map((number) => `void:${number}`))
+  return rows.flatMap((row) => stateIn<'void'>(row) ?? []).sort((a, b) => a.number - b.number)
 }
 
 /** When metres were last welded on the day of an instant. */
