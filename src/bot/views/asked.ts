@@ -31,8 +31,7 @@ export function askedFirst(page: Page, answer: Answer, how: How, text: Text): Pa
   const lines = [...said, ...page.lines.filter((line) => !said.includes(line))]
   if (!asks.worried) return { ...page, lines }
   const knownOf = answer.activities.people === 'no-go'
-  const [, [, none] = ['', '']] = text.facts.topics.thunder.say
-  const [[heard, write] = ['', '']] = text.facts.topics.thunder.say
+  const [[heard, write] = ['', ''], [, none] = ['', '']] = text.facts.topics.thunder.say
   const toLog = `${heard}${text.frame.colon}${write} · ${none}`
   return {
     ...page,

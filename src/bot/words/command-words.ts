@@ -27,5 +27,8 @@ export const commandWords = {
   correct: { en: 'correct', es: 'corregir', fr: 'corriger' }
 } as const satisfies Record<string, Words>
 
+/** A void is no command, but what `probe` and its form are of. */
+export const voidWords: Words = { en: 'void', es: 'falla', fr: 'défaut' }
+
 /** The command words as a lexicon: the label of what is found is the command. */
 export const commandLexicon = lexiconOf(meaningsOf(commandWords, () => ({ read: () => {} })))

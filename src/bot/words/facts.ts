@@ -1,5 +1,6 @@
 import { fold } from './fold.js'
 import { allForms, type Words } from './forms.js'
+import { mendedByWords } from './refused.js'
 import type { Reading } from './said.js'
 
 /** What a crew says of the sky, the roof and the power in words of no command. Nothing of it is logged: it names what to send instead. */
@@ -69,8 +70,7 @@ export function factsIn(text: string): readonly FactId[] {
   return factIds.filter((id) => found.has(id))
 }
 
-/** Refusals that other words would mend, and commands whose words state facts of the sky and the roof. */
-const mended: ReadonlySet<string> = new Set(['unknown-command', 'unknown-word', 'missing'])
+/** Commands whose words state facts of the sky and the roof. */
 const stating: ReadonlySet<string | null> = new Set([null, 'spray', 'air', 'weld'])
 /** The label under which each is noted where a command understood it. */
 const labels: Readonly<Partial<Record<FactId, string>>> = {
@@ -87,7 +87,7 @@ const labels: Readonly<Partial<Record<FactId, string>>> = {
  * rest only where no other command was meant, nothing was asked, and the command did not understand it by itself.
  */
 export function withFacts(text: string, read: Reading): Reading {
-  if (read.ok || !mended.has(read.refusal.code)) return read
+  if (read.ok || !mendedByWords.has(read.refusal.code)) return read
   const { refusal, command } = read
   const { understood } = refusal
   const all = stating.has(command) && !/[?¿]/.test(text)

@@ -1,5 +1,5 @@
 import type { FormId } from '../forms/form-id.js'
-import { commandLexicon } from './command-words.js'
+import { commandLexicon, voidWords } from './command-words.js'
 import { fold } from './fold.js'
 import { allForms, type Words } from './forms.js'
 
@@ -10,7 +10,7 @@ const names: Readonly<Partial<Record<FormId, Words>>> = {
   checklist: { en: 'checklist', es: 'lista_de_control', fr: 'liste_de_contrôle' },
   readings: { en: 'readings reading', es: 'lecturas lectura', fr: 'mesures mesure' },
   coupon: { en: 'coupon', es: 'probeta', fr: 'éprouvette' },
-  void: { en: 'void', es: 'falla', fr: 'défaut' }
+  void: voidWords
 }
 
 /** The form of a command that has one for its words. */

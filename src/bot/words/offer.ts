@@ -1,12 +1,13 @@
-import { commandWords } from './command-words.js'
+import { commandWords, voidWords } from './command-words.js'
 import { fold } from './fold.js'
 import { allForms } from './forms.js'
+import { mendedByWords } from './refused.js'
 import type { Reading } from './said.js'
 
 /** Words between a thing and what is said of it: `void 1 is fixed`. */
 const copulas = new Set(['is', 'are', 'was', 'at', 'its', 'esta', 'estan', 'es', 'est', 'sont', 'ete'])
 const kitNames = new Set(allForms(commandWords.kit).map(fold))
-const voidNames = new Set(['void', 'falla', 'defaut'])
+const voidNames = new Set(allForms(voidWords).map(fold))
 /** Commands whose words people say without the command: facts of the weather first. */
 const untold = ['air', 'kit', 'spray', 'weld', 'probe', 'laid'] as const
 const longest = 200
@@ -20,8 +21,8 @@ function plainer(text: string): string {
   return counts && voidNames.has(fold(first)) ? ['probe', second, ...rest].join(' ') : words.join(' ')
 }
 
-/** Refusals that another order of the words would mend. */
-const mended: ReadonlySet<string> = new Set(['unknown-command', 'unknown-word', 'duplicate', 'missing'])
+/** Something said twice is mended by another order of the words too. */
+const mended: ReadonlySet<string> = new Set([...mendedByWords, 'duplicate'])
 
 /**
  * A refused message with the one that was probably meant, where that reads: nothing is logged, it only is offered. `again` reads words as

@@ -1,4 +1,4 @@
-import { commandLexicon } from './command-words.js'
+import { commandLexicon, voidWords } from './command-words.js'
 import { grammars } from './commands.js'
 import { atEnd, find, rawAt } from './cursor.js'
 import { withFacts } from './facts.js'
@@ -9,7 +9,7 @@ import { withOffer } from './offer.js'
 import { nearestTwo, type PlainAsked, readPlain } from './plain/plain.js'
 import { atNumber } from './quantity.js'
 import { readQuestion, skipFillers } from './questions.js'
-import { Refused } from './refused.js'
+import { mendedByWords, Refused } from './refused.js'
 import type { Reader, Reading, Said } from './said.js'
 import { lexiconOf } from './vocabulary.js'
 import type { Grammar, Walk } from './walk.js'
@@ -32,7 +32,7 @@ function skipName(walk: Walk): void {
 }
 
 /** A void is spoken of by its number, without the command: `void 2 fixed`. Never in a question, which must not take a step. */
-const voids = lexiconOf({ void: { words: { en: 'void', es: 'falla', fr: 'défaut' }, read: () => {} } })
+const voids = lexiconOf({ void: { words: voidWords, read: () => {} } })
 
 function takeVoid(walk: Walk): string | null {
   const start = walk.pos
@@ -73,12 +73,9 @@ function readCommand(walk: Walk, grammar: Grammar): Said {
   return grammar.build(walk)
 }
 
-/** A refusal for want of a word that is known: a plain question may say the same without the words of the command. */
-const plainFor: ReadonlySet<string> = new Set(['unknown-command', 'unknown-word', 'missing'])
-
 /** The plain question that a message is, where its words are not those of a command, or would be taken for free text. */
 function plainOf(text: string, reader: Reader, read: Reading): PlainAsked | null {
-  if (read.ok ? read.said.command !== 'punch add' || !/[?¿]/.test(text) : !plainFor.has(read.refusal.code)) return null
+  if (read.ok ? read.said.command !== 'punch add' || !/[?¿]/.test(text) : !mendedByWords.has(read.refusal.code)) return null
   const walk = startWalk(text, reader)
   skipName(walk)
   const plain = atEnd(walk) ? null : readPlain(walk)

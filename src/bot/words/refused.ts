@@ -16,6 +16,9 @@ export class Refused extends Error {
   }
 }
 
+/** Refusals that other words would mend. */
+export const mendedByWords: ReadonlySet<ErrorCode> = new Set<ErrorCode>(['unknown-command', 'unknown-word', 'missing'])
+
 /** A part that the command needs and the message lacks; named by its English label. */
 export function missing(label: string): Refused {
   return new Refused('missing', label, { label })

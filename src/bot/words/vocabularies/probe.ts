@@ -1,5 +1,6 @@
 import type { RepairStep } from '../../../core/log/closing-data.js'
 import type { VoidCause, VoidOn } from '../../../core/log/data.js'
+import { voidWords } from '../command-words.js'
 import type { Fields } from '../fields.js'
 import type { Words } from '../forms.js'
 import { atNumber, takeQuantity } from '../quantity.js'
@@ -69,7 +70,7 @@ export const probeVocabulary: Vocabulary = {
   patch: { words: { en: 'patch', es: 'parche(,s)', fr: 'pièce(,s) pièce_de_renfort' }, read: on('patch') },
   at: { words: { en: 'at', es: 'a', fr: 'à' }, read: number(slots.distance, 'distanceM') },
   long: { words: { en: 'long', es: 'largo', fr: 'long' }, read: number(slots.length, 'lengthMm') },
-  void: { words: { en: 'void', es: 'falla', fr: 'défaut' }, read: number(slots.void, 'void') },
+  void: { words: voidWords, read: number(slots.void, 'void') },
   fixed: { words: { en: 'fixed', es: 'reparad(o,a,os,as)', fr: 'réparé(,e,s,es)' }, read: step('fixed') },
   passed: { words: passedWords, read: step('passed') },
   failed: { words: failedWords, read: step('failed') },
